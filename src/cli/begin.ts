@@ -41,10 +41,11 @@ export async function run(typed: Given, output: Output): Promise<number> {
     return statusOf(problems);
   }
   const starter = writeStarter({ ...request, original: "original.svg", schema: place.schema, ...measured });
-  await layOut(request.content, await listPieces(request, place, starter, measured.bytes));
-  const { written, left } = await refreshSchemas(request.content);
+  await layOut(request.content, await listPieces(request, place, starter, measured.bytes, gallery.palette));
+  const { written, left } = await refreshSchemas(request.content, gallery.palette);
   output.data(await describe(request, place, starter.hasChange, measured));
-  for (const file of written) output.message(`${file} was of another version and was written anew.`);
+  for (const file of written)
+    output.message(`${file} was of another version, or of another palette, and was written anew.`);
   for (const file of left)
     output.message(
       `${file} is not as it ships, and was left alone.\n    If you did not change it, delete the folder; the next begin makes it afresh.`,

@@ -30,6 +30,7 @@ test("in an empty folder: a gallery that builds with the commands it prints", as
     ".schemas/words.schema.json",
     "README.md",
     "gallery.yaml",
+    "studies/old-light/.schema.json",
     "studies/old-light/original.svg",
     "studies/old-light/study.md",
   ]);
@@ -111,7 +112,7 @@ test("keys and prose in files of their own", async () => {
   const made = await runHere(root, "begin", "a", "--original", "a.svg", "--yaml");
   expect(made.data).toContain("open studies/a/study.yaml");
   expect((await readFile(join(root, "studies/a/study.yaml"), "utf8")).split("\n")[0]).toBe(
-    "# yaml-language-server: $schema=../../.schemas/front-matter.schema.json",
+    "# yaml-language-server: $schema=.schema.json",
   );
   expect(await runHere(root, "check")).toMatchObject({
     status: 0,

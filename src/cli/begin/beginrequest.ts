@@ -2,7 +2,7 @@
 import { join } from "node:path";
 import { nameFailure } from "../../content/disk/filefailure.ts";
 import { readFolder } from "../../content/disk/readfile.ts";
-import type { Entry } from "../../content/folder/listing.ts";
+import { type Entry, studySchemaFile } from "../../content/folder/listing.ts";
 import { writeGalleryFile } from "../../content/gallery/gallerystarter.ts";
 import { describeDevice, foldName, isSlug, proposeSlug } from "../../content/study/slug.ts";
 import { findInvisible, isBlank } from "../../problem/invisible.ts";
@@ -10,7 +10,7 @@ import { quoteText } from "../../problem/quote.ts";
 import { type Given, UsageError } from "../command.ts";
 import { quoteWord } from "../text/invocation.ts";
 import { listFirstFiles, listWorkflows } from "./firstfile.ts";
-import { readSchemas, schemasFolder } from "./galleryschema.ts";
+import { listSchemas, schemasFolder } from "./galleryschema.ts";
 import type { Piece } from "./layout.ts";
 import { lookAtSeries, type SeriesThere, writeSeries } from "./seriesentry.ts";
 import type { StarterText } from "./studystarter.ts";
@@ -125,8 +125,9 @@ export async function surveyPlace(request: Request): Promise<Ground> {
 export async function listPieces(
   { slug, isSplit, series, content, given }: Request,
   { isNew, hasSchemas, series: there }: Ground,
-  { frontMatter, prose }: StarterText,
+  { frontMatter, prose, schema }: StarterText,
   drawing: Uint8Array,
+  palette: ReadonlyMap<string, string>,
 ): Promise<readonly Piece[]> {
   const text: readonly (readonly [string, string])[] = isSplit
     ? [
@@ -134,9 +135,13 @@ export async function listPieces(
         ["prose.md", prose],
       ]
     : [["study.md", `---\n${frontMatter}---\n${prose}`]];
-  const study = new Map<string, string | Uint8Array>([...text, ["original.svg", drawing]]);
+  const study = new Map<string, string | Uint8Array>([
+    ...text,
+    ["original.svg", drawing],
+    [studySchemaFile, schema],
+  ]);
   return [
-    ...(hasSchemas ? [] : [{ path: schemasFolder, content: await readSchemas(), isShared: true }]),
+    ...(hasSchemas ? [] : [{ path: schemasFolder, content: listSchemas(palette), isShared: true }]),
     ...(isNew
       ? [
           {

@@ -2,6 +2,8 @@
 
 import { stringify } from "yaml";
 import { wordOf } from "../../colour/colourname.ts";
+import { studySchemaFile } from "../../content/folder/listing.ts";
+import { formatStudySchema } from "../../content/gallery/editorschema.ts";
 import { schemaLine } from "../../content/gallery/schemastamp.ts";
 import { placeholders } from "../../content/study/placeholder.ts";
 import { roundMark } from "../../measure/clarity.ts";
@@ -22,7 +24,7 @@ export interface StarterInput {
   readonly report: ToldReport;
   /** The drawing as it is, in the comparison with the best change: paints that the change parts have names of their own. */
   readonly before?: Measure;
-  /** Where an editor finds the schema, as seen from the study's folder. */
+  /** Where the schema of all studies lies, as seen from the study's folder. */
   readonly schema: string;
 }
 
@@ -30,6 +32,8 @@ export interface StarterInput {
 export interface StarterText {
   readonly frontMatter: string;
   readonly prose: string;
+  /** The study's own schema, by which an editor offers the colours of the drawing. */
+  readonly schema: string;
   /** Whether there is a change in it: without one the study cannot be built. */
   readonly hasChange: boolean;
 }
@@ -45,7 +49,7 @@ export function writeStarter(input: StarterInput): StarterText {
   const { title, flag, original, measure, report, before, schema } = input;
   const options = chooseChanges(report);
   const lines = [
-    schemaLine(schema),
+    schemaLine(studySchemaFile),
     // A long title must not be folded: the next line would look like a key.
     stringify(
       { title, ...(flag === undefined ? {} : { flag }) },
@@ -71,6 +75,7 @@ export function writeStarter(input: StarterInput): StarterText {
   return {
     frontMatter: `${lines.join("\n")}\n`,
     prose: writeProse(report, before),
+    schema: formatStudySchema(schema, measure.colours),
     hasChange: options.length > 0,
   };
 }

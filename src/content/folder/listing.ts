@@ -15,6 +15,9 @@ export interface Entry {
 /** The files that a study may be written in. */
 const textFiles: readonly string[] = ["study.md", "study.yaml", "prose.md"];
 
+/** Where an editor finds the colours of a study's drawing, as `begin` writes them. It is never read. */
+export const studySchemaFile = ".schema.json";
+
 /** Files that operating systems leave in folders by themselves. They are never read. */
 export const leftovers: readonly string[] = [".DS_Store", "Thumbs.db", "desktop.ini"];
 
@@ -71,6 +74,7 @@ export function checkStudyFiles(folder: string, entries: readonly Entry[]): Prob
     if (kind === "link") return [linkProblem(file)];
     if (leftovers.includes(name)) return [leftover(file)];
     if (name === "answers" && kind === "folder") return [];
+    if (name === studySchemaFile) return [];
     const isText = textFiles.includes(name);
     if (!isText && !/\.svg$/i.test(name)) return [unexpected(file, name, names)];
     if (kind !== "file") return [notAFile(file, kind)];

@@ -9,6 +9,7 @@ import {
   surveyPlace,
 } from "../../../src/cli/begin/beginrequest.ts";
 import { UsageError } from "../../../src/cli/command.ts";
+import { defaultPalette } from "../../../src/content/gallery/palette.ts";
 import { parseSeries } from "../../../src/content/series/seriesfile.ts";
 import { makeFolder } from "../../content/folder.ts";
 
@@ -183,12 +184,12 @@ test("a file in place of the gallery or of its studies", async () => {
   expect(await complain(() => survey(join(root, "b")))).toContain("studies” is no folder of its own");
 });
 
-const text = { frontMatter: "title: x\n", prose: "Prose.\n", hasChange: true };
+const text = { frontMatter: "title: x\n", prose: "Prose.\n", schema: "{}\n", hasChange: true };
 const bytes = new Uint8Array([1, 2, 3]);
 
 test("a study with all that a new gallery needs", async () => {
   const ground = { isNew: true, hasSchemas: false, schema: "x" };
-  const pieces = await listPieces(read("ferry"), ground, text, bytes);
+  const pieces = await listPieces(read("ferry"), ground, text, bytes, defaultPalette);
   expect(pieces.map(({ path }) => path)).toEqual([
     ".schemas",
     "gallery.yaml",
@@ -206,6 +207,7 @@ test("a study with all that a new gallery needs", async () => {
   expect([...(study as ReadonlyMap<string, unknown>)]).toEqual([
     ["study.md", "---\ntitle: x\n---\nProse.\n"],
     ["original.svg", bytes],
+    [".schema.json", "{}\n"],
   ]);
 });
 
@@ -226,7 +228,10 @@ test("a series is begun with its first study", async () => {
   const request = read("ferry", { original: "a.svg", series: "six-flags" });
   const pieces = async (series?: Ground["series"]) => {
     const ground = { isNew: false, hasSchemas: true, ...(series && { series }), schema: "x" };
-    return (await listPieces(request, ground, text, bytes)).map(({ path, content }) => [path, content]);
+    return (await listPieces(request, ground, text, bytes, defaultPalette)).map(({ path, content }) => [
+      path,
+      content,
+    ]);
   };
   const [[path, written] = []] = await pieces();
   expect(path).toBe(join("series", "six-flags.md"));
@@ -241,7 +246,7 @@ test("a series is begun with its first study", async () => {
 
 test("a study alone, its keys and its prose apart", async () => {
   const ground = { isNew: false, hasSchemas: true, series: "left" as const, schema: "x" };
-  const pieces = await listPieces({ ...read("ferry"), isSplit: true }, ground, text, bytes);
+  const pieces = await listPieces({ ...read("ferry"), isSplit: true }, ground, text, bytes, defaultPalette);
   expect(pieces).toEqual([
     {
       path: join("studies", "ferry"),
@@ -249,6 +254,7 @@ test("a study alone, its keys and its prose apart", async () => {
         ["study.yaml", "title: x\n"],
         ["prose.md", "Prose.\n"],
         ["original.svg", bytes],
+        [".schema.json", "{}\n"],
       ]),
     },
   ]);

@@ -35,12 +35,13 @@ async function begin(inner: string, title = "A lighter ferry wheel", flag?: stri
 }
 
 test("a study that is right as it stands, with its colours and three changes", async () => {
-  const { frontMatter, prose, hasChange } = await begin(field("#15244a") + disc);
+  const { frontMatter, prose, schema, hasChange } = await begin(field("#15244a") + disc);
   const { value, problems } = parseText(`---\n${frontMatter}---\n${prose}`);
   expect([hasChange, problems]).toEqual([true, []]);
   expect(value).toMatchObject({ title: "A lighter ferry wheel", original: "original.svg", status: "open" });
   const lines = frontMatter.split("\n");
-  expect(lines[0]).toBe("# yaml-language-server: $schema=../a.json");
+  expect(lines[0]).toBe("# yaml-language-server: $schema=.schema.json");
+  expect(JSON.parse(schema).allOf).toEqual([{ $ref: "../a.json" }]);
   // The area of the disc is π·10²; the rest of 60 × 40 is field.
   const disc01 = (Math.PI * 100) / 2400;
   const shares = lines.flatMap((line) => /^# {3}"(#[0-9a-f]{6})" .* ([\d.]+) %$/.exec(line)?.slice(1) ?? []);

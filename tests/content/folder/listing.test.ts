@@ -139,6 +139,7 @@ ferry/flag.svg  error  On many computers “flag.svg” is the same name as “F
   ],
   ["study.yaml with prose.md", [file("study.yaml"), file("prose.md"), file("original.svg")], ""],
   ["study.yaml alone", [file("study.yaml")], ""],
+  ["what editors read", [file("study.yaml"), file(".schema.json")], ""],
   [
     "study.md and study.yaml",
     [file("study.md"), file("study.yaml")],

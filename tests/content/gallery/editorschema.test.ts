@@ -3,10 +3,15 @@ import { join } from "node:path";
 import { Ajv } from "ajv";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
-import { formatSchemas, type SchemaName } from "../../../src/content/gallery/editorschema.ts";
+import {
+  formatSchemas,
+  formatStudySchema,
+  type SchemaName,
+} from "../../../src/content/gallery/editorschema.ts";
 import { galleryGuide } from "../../../src/content/gallery/gallerykey.ts";
 import { themeGuide } from "../../../src/content/gallery/themekey.ts";
 import { studyExamples } from "../../../src/content/study/studykey.ts";
+import { checkStudy } from "../../../src/content/study/studyrule.ts";
 import { english } from "../../../src/words/en/all.ts";
 import { parseText } from "../../analysis/fixture.ts";
 
@@ -76,6 +81,45 @@ test.each([
   ["adress: x", " additionalProperties"],
 ])("an editor marks %s in gallery.yaml", (line, fault) => {
   expect(findFaults("gallery.schema.json", line)).toContain(fault);
+});
+
+// What is offered is what the reader knows: each name of the palette and of CSS, and nothing else.
+test("the names that are offered for a new colour are those that a study may have there", () => {
+  const palette = new Map([
+    ["chalk", "#fefefe"],
+    ["sea green", "#2e8b70"],
+    ["red", "#c8202f"],
+  ]);
+  const { properties } = JSON.parse(formatSchemas(english, palette)["front-matter.schema.json"]);
+  const offered: readonly string[] = properties.change.properties.with.examples;
+  expect(offered.slice(0, 3)).toEqual(["chalk", "sea green", "red"]);
+  // CSS has 148 names, and red is one of them. Source: CSS Color Module Level 4, section 6.1.
+  expect(offered).toHaveLength(150);
+  expect(properties.options.items.properties.with.examples).toEqual(offered);
+  for (const name of [...offered, "#2e8b70", "rgb(230, 180, 54)"]) {
+    const yaml = base.replace("with: blue", `with: ${JSON.stringify(name)}`);
+    expect([name, findFaults("front-matter.schema.json", yaml)]).toEqual([name, []]);
+    expect(checkStudy(parse(yaml), palette)).toEqual([]);
+  }
+  expect(checkStudy(parse(base.replace("with: blue", "with: dark chalk")), palette)).toHaveLength(1);
+});
+
+test("a study has the colours of its drawing to choose from, and is checked as all are", () => {
+  const colours = [
+    { hex: "#15244a", name: "navy" },
+    { hex: "#ffffff", name: "white" },
+  ] as const;
+  const own = JSON.parse(formatStudySchema("front-matter.schema.json", colours));
+  const validate = new Ajv({ strict: true, strictRequired: false, strictTypes: false })
+    .addSchema(JSON.parse(read("front-matter.schema.json")))
+    .compile(own);
+  const offered = ["navy", "#15244a", "white", "#ffffff"];
+  expect(own.properties.change.properties.replace.examples).toEqual(offered);
+  expect(own.properties.focus.properties.colour.examples).toEqual(offered);
+  for (const colour of [...offered, "#123456", "any other"])
+    expect(validate(parse(base.replace("replace: red", `replace: "${colour}"`)))).toBe(true);
+  expect(validate(parse(base.replace("replace: red", "replace: 7")))).toBe(false);
+  expect(validate(parse(`${base}titel: x\n`))).toBe(false);
 });
 
 test("every key says what it is for", () => {
