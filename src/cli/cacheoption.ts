@@ -1,7 +1,8 @@
 // Floor 11. Where measurements are kept from one run to the next, unless somebody says otherwise.
-import { isAbsolute, join, relative, resolve, sep } from "node:path";
+import { join } from "node:path";
 import type { Store, StoreOptions } from "../analysis/store/resultstore.ts";
 import { findHome, keyVariable } from "../analysis/store/signature.ts";
+import { isInside } from "../content/disk/pathname.ts";
 import { kindOf } from "../content/disk/readfile.ts";
 import { type Given, type Option, type Output, UsageError } from "./command.ts";
 
@@ -44,9 +45,4 @@ export async function openCache(
         `${folder} was not made here by you, or on a machine with your ${keyVariable}: it was put aside as ${aside}, and nothing of it is used.\n    Delete it, unless it holds something that you know.`,
       ),
   });
-}
-
-function isInside(inner: string, outer: string): boolean {
-  const way = relative(resolve(outer), resolve(inner));
-  return way !== ".." && !way.startsWith(`..${sep}`) && !isAbsolute(way);
 }

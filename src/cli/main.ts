@@ -78,7 +78,9 @@ function findCommand(name: string, words: readonly string[]): Command {
   if (next)
     throw new UsageError(
       `${quoteText(name)} is called ${next.name} now.`,
-      `Type: counterchange ${rename(words, name, next).map(quoteWord).join(" ")}`,
+      `Type: counterchange ${rename(words, name, next)
+        .map((word) => quoteWord(word))
+        .join(" ")}`,
     );
   const names = commands.map((command) => command.name);
   const near = findNearest(name, names);

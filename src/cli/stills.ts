@@ -1,6 +1,7 @@
 // Floor 11. The command stills: the pictures of a lesson, and what to say to each, in a folder of their own.
-import { isAbsolute, join, relative, resolve, sep } from "node:path";
+import { join, resolve } from "node:path";
 import type { AnalysedGallery } from "../analysis/analysegallery.ts";
+import { isInside } from "../content/disk/pathname.ts";
 import { findNearest } from "../problem/knownword.ts";
 import type { Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
@@ -31,7 +32,7 @@ export async function run(given: Given, output: Output): Promise<number> {
       "Type, for example: counterchange stills harbour-light; or: counterchange stills --series from-the-quay",
     );
   const content = given.values["content"] ?? (await findContent({ operands: [] }));
-  if (isInside(out, content))
+  if (isInside(out, content) && resolve(content) !== process.cwd())
     throw new UsageError(
       `--out is ${out}, inside ${content}: pictures must not mix with what authors write.`,
       "Name a folder elsewhere, or leave --out away.",
@@ -126,9 +127,4 @@ function readSize(text = "1920x1080"): Size {
     `--size is ${quoteText(text)}; it is a width and a height in pixels, each from ${sides.least} to ${sides.most}.`,
     "Type, for example: --size 1920x1080",
   );
-}
-
-function isInside(inner: string, outer: string): boolean {
-  const way = relative(resolve(outer), resolve(inner));
-  return way !== ".." && !way.startsWith(`..${sep}`) && !isAbsolute(way) && resolve(outer) !== process.cwd();
 }

@@ -6,6 +6,7 @@ import { formatCsv } from "../analysis/survey/csv.ts";
 import { formatSurveyData } from "../analysis/survey/surveydata.ts";
 import type { Survey, SurveyedFlag } from "../analysis/survey/surveyflags.ts";
 import { type FileFailure, nameFailure } from "../content/disk/filefailure.ts";
+import { withSlashes } from "../content/disk/pathname.ts";
 import { walkTree } from "../content/disk/walkfolder.ts";
 import type { Outcome } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
@@ -79,7 +80,7 @@ async function listDrawings(folder: string): Promise<readonly string[]> {
   const drawings = files.filter((file) => !sites.some((site) => file.startsWith(site)));
   if (drawings.length === 0)
     throw new UsageError(`There is no SVG file in ${folder}.`, "Name the folder with the drawings.");
-  return drawings.map((file) => join(folder, file).replace(/\\/g, "/")).sort();
+  return drawings.map((file) => withSlashes(join(folder, file))).sort();
 }
 
 function isSeen(name: string): boolean {

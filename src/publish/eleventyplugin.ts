@@ -5,6 +5,7 @@ import path from "node:path";
 import type { UserConfig } from "@11ty/eleventy";
 import { openStore } from "../analysis/store/resultstore.ts";
 import { findHome } from "../analysis/store/signature.ts";
+import { withSlashes } from "../content/disk/pathname.ts";
 import { hasError } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
 import { type Format, formatOf, plainFormat } from "../words/format.ts";
@@ -61,7 +62,7 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
       what,
       edge,
     });
-  config.ignores.add(`${content}/**`);
+  config.ignores.add(`${withSlashes(content)}/**`);
   config.ignores.add(".cache/**");
   config.addWatchTarget(content);
   config.on("eleventy.before", async ({ runMode }) => {

@@ -3,6 +3,7 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import Eleventy, { type UserConfig } from "@11ty/eleventy";
 import { programFolder } from "../content/disk/packagefile.ts";
+import { findWay, withSlashes } from "../content/disk/pathname.ts";
 import type { SiteView } from "../views/siteview.ts";
 import { createSay, type Say, type Worded } from "../words/say.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
@@ -74,8 +75,7 @@ export async function renderPages(
     eleventy.disableLogger();
     const pages = await eleventy.toJSON();
     const files = pages.map(({ outputPath, content }) => {
-      const sitePath = path.relative(nowhere, path.resolve(outputPath)).split(path.sep).join("/");
-      return fileOf(sitePath, () => content);
+      return fileOf(findWay(outputPath, nowhere) ?? outputPath, () => content);
     });
     // Eleventy gives them in the order in which they happened to be done.
     return files.sort((a, b) => (a.path < b.path ? -1 : 1));
@@ -109,8 +109,5 @@ function flatten(text: string): string {
 /** The pattern of one template, as Eleventy writes its path: from the working folder. */
 function matchTemplate(name: string): string {
   const file = path.relative("", path.join(templatesDir, "pages", `${name}.11ty.js`));
-  return file
-    .split(path.sep)
-    .join("/")
-    .replace(/[^\w./-]/g, "\\$&");
+  return withSlashes(file).replace(/[^\w./-]/g, "\\$&");
 }

@@ -17,6 +17,11 @@ test("a name of other letters has an address of its own, and keeps what can be k
   expect(slugOf("Zo\u00eb")).toBe(slugOf("Zoe\u0308"));
 });
 
+test("a folder of that name can be made on Windows", () => {
+  for (const name of ["Con", "aux", "LPT1"]) expect(slugOf(name)).toMatch(/^[a-z0-9]+-[0-9a-f]{16}$/);
+  expect(slugOf("Con Brio")).toBe("con-brio");
+});
+
 test("whatever the name, its address is one plain part of a path", () => {
   fc.assert(
     fc.property(fc.string({ unit: "grapheme", maxLength: 200 }), (name) => {

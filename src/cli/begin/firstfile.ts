@@ -2,6 +2,7 @@
 // and the workflows of a host.
 import { join, relative } from "node:path";
 import { readOwn } from "../../content/disk/packagefile.ts";
+import { findWay } from "../../content/disk/pathname.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { UsageError } from "../command.ts";
 import type { Piece } from "./layout.ts";
@@ -49,7 +50,7 @@ export async function listWorkflows(content: string, host: string | undefined): 
     files.map(async ({ path, parts }) => {
       const texts = await Promise.all(parts.map(async (part) => String(await readOwn(join(folder, part)))));
       // They have the gallery in content/.
-      const place = top === "" ? "" : `/${relative("", content)}`;
+      const place = top === "" ? "" : `/${findWay(content, "")}`;
       return shared(join(top, path), texts.join("\n").replaceAll("/content", place));
     }),
   );

@@ -1,5 +1,6 @@
 // Floor 11. Problems as GitHub Actions shows them beside the line, and text from a stranger that must not steer it.
-import { isAbsolute, relative, resolve, sep } from "node:path";
+import path, { type PlatformPath } from "node:path";
+import { findWay, withSlashes } from "../../content/disk/pathname.ts";
 import { compareProblems, type Problem } from "../../problem/problem.ts";
 import { showText } from "../../problem/quote.ts";
 
@@ -17,10 +18,15 @@ export function isOnActions(env: Env): boolean {
  * Source: GitHub's documentation, workflow commands for GitHub Actions; escapes as actions/toolkit does them
  * (packages/core/src/command.ts).
  */
-export function formatAnnotations(problems: readonly Problem[], env: Env, folder = process.cwd()): string {
+export function formatAnnotations(
+  problems: readonly Problem[],
+  env: Env,
+  folder = process.cwd(),
+  flavour: PlatformPath = path,
+): string {
   return [...problems]
     .sort(compareProblems)
-    .map((problem) => formatAnnotation(problem, env, folder))
+    .map((problem) => formatAnnotation(problem, env, folder, flavour))
     .join("\n");
 }
 
@@ -52,10 +58,11 @@ function formatAnnotation(
   { rule, severity, file, place, reason, hint }: Problem,
   env: Env,
   folder: string,
+  flavour: PlatformPath,
 ): string {
   const end = place?.length === undefined ? undefined : place.column + place.length - 1;
   const properties = {
-    file: inWorkspace(file, env["GITHUB_WORKSPACE"], folder),
+    file: showText(nameFrom(env["GITHUB_WORKSPACE"] ?? folder, flavour.resolve(folder, file), flavour)),
     line: place?.line,
     col: place?.column,
     endColumn: end,
@@ -68,13 +75,8 @@ function formatAnnotation(
   return `::${severity} ${listed.join(",")}::${escapeData(message)}`;
 }
 
-function inWorkspace(file: string, workspace: string | undefined, folder: string): string {
-  const whole = resolve(folder, file);
-  const inner = relative(workspace ?? folder, whole);
-  const isOutside = inner.startsWith("..") || isAbsolute(inner);
-  return showText(isOutside ? whole : inner)
-    .split(sep)
-    .join("/");
+function nameFrom(workspace: string, file: string, flavour: PlatformPath): string {
+  return findWay(file, workspace, flavour) ?? withSlashes(file, flavour);
 }
 
 function escapeData(text: string): string {

@@ -1,5 +1,5 @@
 // Floor 11. Problems as a table in Markdown, to paste into a reply: whatever a stranger wrote stands in it as mere text.
-import { relative } from "node:path";
+import { findWay } from "../../content/disk/pathname.ts";
 import { anchorOf, ruleChapters } from "../../content/rules/catalogue.ts";
 import { compareProblems, type Problem } from "../../problem/problem.ts";
 import { showText } from "../../problem/quote.ts";
@@ -61,8 +61,7 @@ function formatGroup(group: readonly Problem[], to: ReplyTo): readonly string[] 
 
 /** The path is that from the gallery, wherever the command was called. */
 function formatPlace({ file, place }: Problem, content: string): string {
-  const inside = relative(content, file);
-  const path = inside === "" || inside.startsWith("..") ? file : inside;
+  const path = findWay(file, content) || file;
   return formatCode(place === undefined ? path : `${path}:${place.line}:${place.column}`);
 }
 

@@ -108,18 +108,26 @@ async function describe(handle: FileHandle, path: string, place: string): Promis
   const at = `/proc/self/fd/${handle.fd}`;
   const really = await readlink(at).catch(() => undefined);
   // Linux tells the path of what is open, and whether it was deleted since, as by an editor that puts a new file there.
-  if (really !== undefined)
-    return fold(really.replace(/ \(deleted\)$/, "")) === fold(place)
-      ? { handle, stats, at }
-      : { kind: "moved" };
+  if (really !== undefined) {
+    const lies = comparePlace(really.replace(/ \(deleted\)$/, ""), place);
+    return lies === "there" ? { handle, stats, at } : { kind: lies };
+  }
   const [found, there] = [await realpath(path), await lstat(path)];
-  const isThere = fold(found) === fold(place) && there.dev === stats.dev && there.ino === stats.ino;
-  return isThere ? { handle, stats, at: path } : { kind: "moved" };
+  const lies = comparePlace(found, place);
+  if (lies !== "there") return { kind: lies };
+  const isSame = there.dev === stats.dev && there.ino === stats.ino;
+  return isSame ? { handle, stats, at: path } : { kind: "moved" };
 }
 
-/** Some file systems take names for one that differ in case or in the form of their letters. */
-function fold(path: string): string {
-  return path.normalize("NFC").toLowerCase();
+/**
+ * Returns how the place `found` of what was opened compares with `place`, where it was looked for. Some file systems take two
+ * forms of a letter for one, and some its two cases too: by another case nothing is found here, so that a gallery that is right
+ * on such a computer is right on all.
+ */
+export function comparePlace(found: string, place: string): "there" | "missing" | "moved" {
+  const [a, b] = [found.normalize("NFC"), place.normalize("NFC")];
+  if (a === b) return "there";
+  return a.toLowerCase() === b.toLowerCase() ? "missing" : "moved";
 }
 
 function nameKind(entry: Pick<Dirent, "isSymbolicLink" | "isFile" | "isDirectory">): Entry["kind"] {

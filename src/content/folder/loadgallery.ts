@@ -1,5 +1,5 @@
 // Floor 5. The content folder → its gallery and its studies.
-import { basename, dirname, join, resolve } from "node:path";
+import { basename, dirname, join, type PlatformPath, resolve } from "node:path";
 import { compareText, hasError, type Outcome, type Problem } from "../../problem/problem.ts";
 import {
   describeDrawingFailure,
@@ -7,6 +7,7 @@ import {
   drawingBytes,
   type FileFailure,
 } from "../disk/filefailure.ts";
+import { withSlashes } from "../disk/pathname.ts";
 import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
 import { type LogoFile, loadLogo } from "../gallery/logofile.ts";
@@ -165,8 +166,8 @@ export async function readOriginal(study: Study): Promise<Uint8Array> {
 }
 
 /** Returns the path of a content folder as messages show it: with `/`, and none at its end. */
-export function showFolder(contentDir: string): string {
-  return contentDir.replace(/\\/g, "/").replace(/(?<=[^/])\/+$/, "");
+export function showFolder(contentDir: string, flavour?: PlatformPath): string {
+  return withSlashes(contentDir, flavour).replace(/(?<=[^/])\/+$/, "");
 }
 
 /** Returns the problem where `root` cannot be a content folder: no folder, or one that lies in a gallery and is none. */

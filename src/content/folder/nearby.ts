@@ -1,7 +1,8 @@
 // Floor 5. Galleries and drawings near a place where there is none: for the message that says what to type instead.
-import { basename, dirname, join, relative, resolve, sep } from "node:path";
+import { basename, dirname, join, relative, resolve } from "node:path";
 import { findNearest } from "../../problem/knownword.ts";
 import { compareText } from "../../problem/problem.ts";
+import { findWay } from "../disk/pathname.ts";
 import { kindOf, readFolder } from "../disk/readfile.ts";
 import type { Entry } from "./listing.ts";
 
@@ -18,7 +19,7 @@ const parts = ["studies", "flags", ".schemas"];
 export async function findGalleryAround(path: string): Promise<string | undefined> {
   const inner = resolve(path);
   for (let folder = dirname(inner); folder !== dirname(folder); folder = dirname(folder)) {
-    const [first = ""] = relative(folder, inner).split(sep);
+    const [first = ""] = findWay(inner, folder)?.split("/") ?? [];
     if (parts.includes(first) && (await kindOf(join(folder, "gallery.yaml"))) === "file")
       return relative("", folder) || ".";
   }

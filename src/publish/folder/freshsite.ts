@@ -1,5 +1,6 @@
 // Floor 9. The files of a site → a fresh folder with its manifest, read back and checked before anyone sees it.
 import path from "node:path";
+import { foldName } from "../../content/study/slug.ts";
 import { describeFile, formatManifest, listFiles, type ManifestEntry, manifestName } from "./manifest.ts";
 import type { SiteFile } from "./sitefile.ts";
 import type { Disk } from "./writedisk.ts";
@@ -102,7 +103,7 @@ async function* makeAhead(files: readonly SiteFile[]) {
 
 /** The paths of a site, as a file system without letter case, or with composed letters, takes them. */
 export class SitePaths {
-  private readonly files = new Map<string, string>([[fold(manifestName), manifestName]]);
+  private readonly files = new Map<string, string>([[foldName(manifestName), manifestName]]);
   private readonly folders = new Map<string, string>();
 
   /** Returns the folders that these paths need and those before did not, outer ones first. Throws where no site can have one. */
@@ -117,7 +118,7 @@ export class SitePaths {
 
   /** Forgets files and folders, and all in them. */
   drop(paths: readonly string[]): void {
-    const gone = new Set(paths.map(fold));
+    const gone = new Set(paths.map(foldName));
     for (const known of [this.files, this.folders])
       for (const key of known.keys()) if (isWithin(key, gone)) known.delete(key);
   }
@@ -126,20 +127,20 @@ export class SitePaths {
     const parts = file.split("/");
     if (parts.some((part) => part === "" || part === "." || part === ".." || /[\\\0]/.test(part)))
       throw new Error(`“${file}” is no path in a site`);
-    const twin = this.files.get(fold(file));
+    const twin = this.files.get(foldName(file));
     if (twin !== undefined) throw new Error(`${file} and ${twin} would be one file`);
     const fresh: string[] = [];
     for (let depth = 1; depth < parts.length; depth += 1) {
       const folder = parts.slice(0, depth).join("/");
-      const other = this.folders.get(fold(folder));
+      const other = this.folders.get(foldName(folder));
       if (other !== undefined && other !== folder)
         throw new Error(`${folder} and ${other} would be one folder`);
-      if (this.files.has(fold(folder))) throw new Error(`${folder} would be a file and a folder`);
+      if (this.files.has(foldName(folder))) throw new Error(`${folder} would be a file and a folder`);
       if (other === undefined) fresh.push(folder);
-      this.folders.set(fold(folder), folder);
+      this.folders.set(foldName(folder), folder);
     }
-    if (this.folders.has(fold(file))) throw new Error(`${file} would be a file and a folder`);
-    this.files.set(fold(file), file);
+    if (this.folders.has(foldName(file))) throw new Error(`${file} would be a file and a folder`);
+    this.files.set(foldName(file), file);
     return fresh;
   }
 }
@@ -149,10 +150,6 @@ function isWithin(file: string, paths: ReadonlySet<string>): boolean {
   for (let at = file.indexOf("/"); at !== -1; at = file.indexOf("/", at + 1))
     if (paths.has(file.slice(0, at))) return true;
   return paths.has(file);
-}
-
-function fold(text: string): string {
-  return text.normalize("NFC").toLowerCase();
 }
 
 async function checkWritten(fresh: string, entries: readonly ManifestEntry[], disk: Disk): Promise<void> {

@@ -5,6 +5,7 @@ import path from "node:path";
 import { findHome, keyVariable, readSecret } from "../../analysis/store/signature.ts";
 import { packageFolder } from "../../content/disk/packagefile.ts";
 import { resolveLinks } from "../../content/disk/pathkind.ts";
+import { isInside } from "../../content/disk/pathname.ts";
 import { quoteText, showText } from "../../problem/quote.ts";
 import { elsewhere, explainAll, OutputError } from "./diskfailure.ts";
 import { findOwner, markFile } from "./foldermark.ts";
@@ -182,10 +183,6 @@ async function checkSensible(outDir: string): Promise<void> {
         `The site cannot be written to ${outDir}: it would take the place of ${name}, or of one that holds it.`,
         elsewhere,
       );
-}
-
-function isInside(inner: string, outer: string): boolean {
-  return inner === outer || inner.startsWith(outer.endsWith(path.sep) ? outer : `${outer}${path.sep}`);
 }
 
 /** Replacing a folder that holds the content would delete it; one inside the content would be read as content. */

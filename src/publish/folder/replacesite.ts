@@ -34,6 +34,13 @@ export async function findStanding({ target, parent, workshop }: Omit<Place, "se
  * Puts `fresh`, a whole and checked folder in the workshop, in the place of the target. At every moment the target is what
  * it was or what it will be; only with the way `moved` there is a moment with nothing, and a build that is killed then is
  * mended by `repair`. Throws where nothing was changed.
+ *
+ * What is tried, in this order:
+ * 1. `linked`: where a link of ours stands, another takes its place.
+ * 2. Where the system exchanges two folders (`exchangecall.ts`: Linux by `mv` or Perl, macOS by Perl): `exchanged` with the
+ *    folder that stands, `renamed` where nothing does.
+ * 3. `linked`: where nothing stands and a link can take the place of a link, as it never does on Windows. So it is 1 next time.
+ * 4. `renamed` where nothing stands, else `moved`.
  */
 export async function swapIn(fresh: string, place: Place, disk: Disk): Promise<Swapped> {
   const standing = await findStanding(place);
@@ -97,15 +104,23 @@ async function relink(fresh: string, place: Place, disk: Disk): Promise<Swapped>
 }
 
 async function linkFirst(fresh: string, place: Place, disk: Disk): Promise<Swapped> {
-  try {
-    const probe = nameIn(place, "link");
-    await disk.link(path.basename(fresh), probe);
-    await disk.remove(probe);
-  } catch {
-    return rename(fresh, place, disk);
-  }
+  if (!(await canRelink(place, disk))) return rename(fresh, place, disk);
   await putLink(fresh, place, disk);
   return { way: "linked" };
+}
+
+/** Windows makes links, and puts none in the place of another. */
+async function canRelink(place: Place, disk: Disk): Promise<boolean> {
+  const [a, b] = [nameIn(place, "link"), nameIn(place, "link")];
+  try {
+    for (const at of [a, b]) await disk.link(".", at);
+    await disk.rename(a, b);
+    return true;
+  } catch {
+    return false;
+  } finally {
+    for (const at of [a, b]) await disk.remove(at);
+  }
 }
 
 /** The link is relative: the two may move together. It replaces the one that is there in one step. */

@@ -1,3 +1,4 @@
+import { win32 } from "node:path";
 import { expect, test } from "vitest";
 import { formatAnnotations, guardText, isOnActions } from "../../../src/cli/text/annotation.ts";
 import type { Problem } from "../../../src/problem/problem.ts";
@@ -28,6 +29,16 @@ test("paths are those of the workspace, wherever we are called", () => {
   );
   expect(format({ file: "/repo/flags/content/x.svg" }, "/tmp")).toContain(" file=content/x.svg,");
   expect(format({ file: "../other/x.svg" })).toContain(" file=/repo/other/x.svg,");
+});
+
+test("on Windows paths have slashes too, and those of another drive are whole", () => {
+  const place = (file: string, folder: string) => {
+    const onWindows = { ...env, GITHUB_WORKSPACE: "D:\\a\\flags" };
+    return / file=(.*?),/.exec(formatAnnotations([{ ...problem, file }], onWindows, folder, win32))?.[1];
+  };
+  expect(place("studies/a/study.md", "D:\\a\\flags\\content")).toBe("content/studies/a/study.md");
+  expect(place("d:\\a\\flags\\x.svg", "D:\\a\\flags")).toBe("x.svg");
+  expect(place("C:\\x.svg", "D:\\a\\flags")).toBe("C%3A/x.svg");
 });
 
 test("what could end a value early is escaped", () => {

@@ -1,3 +1,4 @@
+import { win32 } from "node:path";
 import { expect, test } from "vitest";
 import { nameInvocation, quoteWord, spellCommands } from "../../../src/cli/text/invocation.ts";
 
@@ -39,6 +40,34 @@ test.each([
   ["by Node", start, {}, "node ../counterchange/src/cli/start.mjs"],
 ])("%s", (_, script, env, expected) => {
   expect(nameInvocation({ script, env, folder: "/home/ines/flags" })).toBe(expected);
+});
+
+const windows = "C:\\Users\\Ines\\counterchange\\src\\cli\\start.mjs";
+
+test.each([
+  ["in a checkout", windows, { npm_command: "run-script", npm_lifecycle_event: "cli" }, "npm run -s cli --"],
+  ["by Node", windows, {}, "node ..\\counterchange\\src\\cli\\start.mjs"],
+  ["from another drive", windows.replace("C:", "D:"), {}, `node ${windows.replace("C:", "D:")}`],
+  [
+    "in the packages of a folder",
+    "C:\\Users\\Ines\\flags\\node_modules\\counterchange\\src\\cli\\start.mjs",
+    {},
+    "npx counterchange",
+  ],
+])("on Windows, %s", (_, script, env, expected) => {
+  expect(nameInvocation({ script, env, folder: "C:\\Users\\Ines\\flags" }, win32)).toBe(expected);
+});
+
+// cmd.exe knows no single quotes. Two double quotes are one inside, and a backslash before the last would take it along.
+test.each([
+  ["my-gallery\\a.svg", "my-gallery\\a.svg"],
+  ["C:\\flags\\a.svg", "C:\\flags\\a.svg"],
+  ["my gallery", '"my gallery"'],
+  ['the "b"', '"the ""b"""'],
+  ["my gallery\\", '"my gallery\\\\"'],
+  ["it's", '"it\'s"'],
+])("on Windows %s is typed %s", (word, quoted) => {
+  expect(quoteWord(word, win32)).toBe(quoted);
 });
 
 test.each([

@@ -3,7 +3,14 @@ import { constants } from "node:fs";
 import { mkdir, rm, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { kindOf, openBelow, readFolder, readNamed, readRegular } from "../../../src/content/disk/readfile.ts";
+import {
+  comparePlace,
+  kindOf,
+  openBelow,
+  readFolder,
+  readNamed,
+  readRegular,
+} from "../../../src/content/disk/readfile.ts";
 import { failSystem } from "../../faults/system.ts";
 import { makeFolder } from "../folder.ts";
 
@@ -74,6 +81,17 @@ test("a file without a size is not read without end, and a file that an editor r
   await rm(join(root, "a.txt"));
   expect(opened.stats.size).toBe(3);
   await opened.handle.close();
+});
+
+// macOS keeps accents as they were typed and finds them in either form; it and Windows find a name in any case.
+test.each([
+  ["/g/flags/caf\u00e9.svg", "/g/flags/cafe\u0301.svg", "there"],
+  ["C:\\g\\flags\\a.svg", "C:\\g\\flags\\a.svg", "there"],
+  ["/g/flags/Harbour.svg", "/g/flags/harbour.svg", "missing"],
+  ["/g/flags/CAFE\u0301.svg", "/g/flags/caf\u00e9.svg", "missing"],
+  ["/elsewhere/harbour.svg", "/g/flags/harbour.svg", "moved"],
+])("%s, looked for as %s: %s", (found, place, lies) => {
+  expect(comparePlace(found, place)).toBe(lies);
 });
 
 test("nothing is made through a link", async () => {

@@ -24,6 +24,24 @@ test("no folder is nothing at all; a link to one is a warning, and not followed"
   expect(problems).toMatchObject([{ rule: "study/link", severity: "warning" }]);
 });
 
+test("a folder whose name is written in one form and lies on the disk in the other", async () => {
+  const [whole, apart] = ["caf\u00e9", "cafe\u0301"];
+  for (const [written, lies] of [
+    [whole, apart],
+    [apart, whole],
+    [whole, whole],
+  ] as const) {
+    const root = await makeFolder({ [`sets/${lies}/a.svg`]: drawing });
+    const { value, problems } = await listFolder(root, `sets/${written}`, false);
+    expect([problems, value?.map(({ inner }) => inner)]).toEqual([[], [`sets/${lies}/a.svg`]]);
+    expect((await readListed(value?.[0] as NonNullable<typeof value>[number])).problems).toEqual([]);
+  }
+  // Where both are there, each is its own; another case is another name.
+  const root = await makeFolder({ [`${whole}/a.svg`]: drawing, [`${apart}/b.svg`]: drawing });
+  expect((await listFolder(root, apart, false)).value?.map(({ name }) => name)).toEqual(["b.svg"]);
+  expect(await listFolder(root, whole.toUpperCase(), false)).toEqual({ value: undefined, problems: [] });
+});
+
 test("a folder that may not be read is a warning, never silence", async () => {
   const root = await makeFolder({ "flags/a.svg": drawing });
   await chmod(root, 0o755);

@@ -137,6 +137,16 @@ ferry/Flag.svg  error  On many computers “Flag.svg” is the same name as “f
 ferry/flag.svg  error  On many computers “flag.svg” is the same name as “Flag.svg”, which is here too.  study/same-name
     Rename or remove “Flag.svg”; until then the study is left out.`,
   ],
+  [
+    "two drawings whose letters are of two forms",
+    [file("caf\u00e9.svg"), file("cafe\u0301.svg")],
+    `\
+ferry/cafe\u0301.svg  error  On many computers “cafe\u0301.svg” is the same name as “caf\u00e9.svg”, which is here too.  study/same-name
+    Rename or remove all but one of them; until then the study is left out.
+
+ferry/caf\u00e9.svg  error  On many computers “caf\u00e9.svg” is the same name as “cafe\u0301.svg”, which is here too.  study/same-name
+    Rename or remove all but one of them; until then the study is left out.`,
+  ],
   ["study.yaml with prose.md", [file("study.yaml"), file("prose.md"), file("original.svg")], ""],
   ["study.yaml alone", [file("study.yaml")], ""],
   ["what editors read", [file("study.yaml"), file(".schema.json")], ""],

@@ -1,8 +1,13 @@
 import { execFileSync } from "node:child_process";
 import { chmod, mkdir, symlink, unlink } from "node:fs/promises";
-import { join } from "node:path";
+import { join, posix, win32 } from "node:path";
 import { expect, test } from "vitest";
-import { loadGallery, loadSettings, readOriginal } from "../../../src/content/folder/loadgallery.ts";
+import {
+  loadGallery,
+  loadSettings,
+  readOriginal,
+  showFolder,
+} from "../../../src/content/folder/loadgallery.ts";
 import { formatProblems } from "../../../src/problem/problemtext.ts";
 import { writeStudy } from "../../analysis/fixture.ts";
 import { drawing, harbour, makeFolder, settings } from "../folder.ts";
@@ -12,6 +17,15 @@ async function load(root: string) {
   const loaded = await loadGallery(root);
   return { ...loaded, report: formatProblems(loaded.problems).replaceAll(root, "content") };
 }
+
+test.each([
+  ["my\\gallery\\", "my/gallery", "my\\gallery\\"],
+  ["C:\\flags", "C:/flags", "C:\\flags"],
+  ["content//", "content", "content"],
+  ["/", "/", "/"],
+])("the folder %s is told as %s on Windows, as %s elsewhere", (folder, onWindows, elsewhere) => {
+  expect([showFolder(folder, win32), showFolder(folder, posix)]).toEqual([onWindows, elsewhere]);
+});
 
 test("a right gallery has its studies, sorted, and no problem", async () => {
   const root = await makeFolder({

@@ -1,4 +1,4 @@
-import { mkdir, readdir, readFile, readlink, rename, symlink, writeFile } from "node:fs/promises";
+import { lstat, mkdir, readdir, readFile, readlink, rename, symlink, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
 import { describeFile, formatManifest, manifestName } from "../../../src/publish/folder/manifest.ts";
@@ -59,6 +59,24 @@ describe("each way", () => {
         move: ["renamed", "moved", "moved"],
       }[name],
     );
+  });
+
+  test("as on Windows, where links can be made and nothing takes the place of one, three times", async () => {
+    const windows = {
+      ...disks.link,
+      rename: async (from: string, to: string) => {
+        if ((await lstat(to).catch(() => undefined))?.isSymbolicLink())
+          throw systemError("EPERM", "rename", to);
+        await rename(from, to);
+      },
+    };
+    const ways: string[] = [];
+    for (const text of ["one", "two", "three"]) {
+      ways.push((await swapIn(await fresh(text), place, windows)).way);
+      expect(await published()).toBe(text);
+    }
+    expect(ways).toEqual(["renamed", "moved", "moved"]);
+    expect((await readdir(place.workshop)).filter((name) => name.startsWith("link-"))).toEqual([]);
   });
 
   test("a file system that says yes and does something else is found out before it costs anything", async () => {
