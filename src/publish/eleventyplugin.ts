@@ -3,11 +3,15 @@
 import { copyFile, mkdir } from "node:fs/promises";
 import path from "node:path";
 import type { UserConfig } from "@11ty/eleventy";
+import type { GalleryResult } from "../analysis/result.ts";
 import { openStore } from "../analysis/store/resultstore.ts";
 import { findHome } from "../analysis/store/signature.ts";
+import type { SurveyEntry } from "../analysis/survey/surveyentry.ts";
 import { withSlashes } from "../content/disk/pathname.ts";
+import { formatJson } from "../measure/roundnumber.ts";
 import { hasError } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
+import { nameEntry, placeDrawing, placeEntry } from "../views/survey/flagname.ts";
 import { type Format, formatOf, plainFormat } from "../words/format.ts";
 import { buildSite } from "./buildsite.ts";
 import { type FlagRecord, writeFlagFigure } from "./flagfigure.ts";
@@ -26,11 +30,19 @@ export interface GalleryPlace {
   readonly drafts?: boolean;
 }
 
+/** A flag as `survey.json` has it, with what it is called, and where its drawing and its page are in the site. */
+type SurveyedFlag = SurveyEntry["flag"] & {
+  readonly name: string;
+  readonly drawing: string;
+  readonly page: string;
+};
+
 /** What a template of the site finds under `counterchange`. */
 interface GalleryData {
   /** As `studies.json` has them. */
   readonly studies: readonly FlagRecord[];
   readonly series: readonly unknown[];
+  readonly survey: readonly SurveyedFlag[];
   readonly files: ReadonlySet<string>;
   readonly format: Format;
   /** Those that stand in the layout, and those that are whole. */
@@ -91,7 +103,7 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
 
 /** Publishes the gallery and reads what came of it; a build adds to the list of addresses. */
 async function publish(
-  { content, layout, drafts }: GalleryPlace,
+  { content, layout, drafts, at = "/flags/" }: GalleryPlace,
   base: string,
   isBuild: boolean,
 ): Promise<GalleryData> {
@@ -108,12 +120,24 @@ async function publish(
     if (problems.length > 0) process.stderr.write(`${formatProblems(problems)}\n`);
     return {
       ...(await listPublishedPages(published, layout !== undefined)),
+      survey: listSurveyed(result, at),
       format: formatOf(result.gallery),
       hasErrors: hasError(problems),
     };
   } finally {
     await store?.close();
   }
+}
+
+/** With the digits of `survey.json`. */
+function listSurveyed({ survey, studies }: GalleryResult, at: string): readonly SurveyedFlag[] {
+  const flags = survey?.entries.map((entry) => ({
+    ...entry.flag,
+    name: nameEntry(entry, studies),
+    drawing: at + placeDrawing(entry).slice(1),
+    page: at + placeEntry(entry).slice(1),
+  }));
+  return JSON.parse(formatJson(flags ?? []));
 }
 
 /** Lays the files that are no pages where the site is written. */

@@ -60,7 +60,7 @@ export function writeFlagFigure(
     throw new Error(
       missing === undefined
         ? `flag: ${quoteText(what)} is none of pair, ruler, edge.`
-        : `flag: ${quoteText(missing)} was not published${what === "ruler" ? "; that is, with downloads: true in the study" : ""}.`,
+        : `flag: ${quoteText(missing)} was not published${what === "ruler" ? "; a flag without edges has none" : ""}.`,
     );
   const name = formatTitle(study, format);
   const names =
@@ -82,7 +82,7 @@ export function writeFlagFigure(
 
 function listPictures(page: string, what: string, edge: string | undefined): readonly string[] {
   const folder = edge === undefined ? page : `${page}edges/${edge}/`;
-  if (what === "ruler") return [`${page}show/${lessonFiles.ruler}`];
+  if (what === "ruler") return [`${page}${lessonFiles.ruler}`];
   return what === (edge === undefined ? "pair" : "edge")
     ? [`${folder}original.svg`, `${folder}redesign.svg`]
     : [];

@@ -3,6 +3,7 @@ import path from "node:path";
 import type { GalleryResult } from "../analysis/result.ts";
 import { labelFile } from "../views/method/workedflag.ts";
 import { formatHeaders, logoPath, shownDrawings } from "../views/pagepolicy.ts";
+import { lessonFiles } from "../views/show/lessonfile.ts";
 import type { SharedPages, StudyPages } from "../views/siteview.ts";
 import { listAssets, listAssetsFor } from "./assets.ts";
 import { listMachineFiles } from "./feeds/machinefiles.ts";
@@ -44,7 +45,7 @@ export async function listFilesBeside(
     ...(await listMachineFiles(result, view, schemaDirs)),
     fileOf("_headers", () =>
       formatHeaders(
-        [...drawingFiles, labelFile, triedFiles],
+        [...drawingFiles, labelFile, lessonFiles.ruler, triedFiles],
         view.shelves.some(({ pages }) => pages) || view.shelfIndexes.some(({ pages }) => pages),
         view.pages.map(({ folder }) => `/${folder}/`),
       ),

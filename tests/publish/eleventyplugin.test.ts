@@ -42,8 +42,21 @@ title: First
 
 ::flag{lamp edge 15244a-701c2b}
 
-{% flag "lamp" %} {{ counterchange.studies[0].verdict }} of {{ collections.counterchange.length }} pages
+::flag{lamp ruler}
+
+{% flag "lamp", "ruler" %}{% flag "lamp", "edge", "15244a-701c2b" %}{% flag "lamp" %} {{ counterchange.studies[0].verdict }} of {{ collections.counterchange.length }} pages
 `,
+  "all.njk": `---
+layout: base.njk
+title: All flags
+---
+{% for flag in counterchange.survey %}<a href="{{ flag.page | url }}" title="{{ flag.file }}"><img src="{{ flag.drawing | url }}" alt="{{ flag.name }}"></a> {{ flag.clarity | round }} %
+{% endfor %}
+{% for series in counterchange.series %}<b>{{ series.title }}</b>{% endfor %}
+{% for study in counterchange.studies %}<i>{{ study.title }}</i>{% endfor %}
+`,
+  "gallery/series/six.md": "---\ntitle: Six lamps\nstudies: [lamp]\n---\nLook.\n",
+  "gallery/flags/old-quay.svg": flag.replace("#701c2b", "#ffffff"),
   "gallery/gallery.yaml": "title: Flags of Lampholm\naddress: https://lampholm.example/club/flags/\n",
   "gallery/studies/lamp/study.md": study,
   "gallery/studies/lamp/original.svg": flag,
@@ -89,14 +102,48 @@ test("in a layout of the site, under a path of the host", async () => {
   const shown = [...note.matchAll(/<img src="([^"]*)"/g)].map(([, src = ""]) => src);
   const pair = [`${from}original.svg`, `${from}redesign.svg`];
   const edge = pair.map((file) => file.replace("lamp/", "lamp/edges/15244a-701c2b/"));
-  expect(shown).toEqual([...pair, ...edge, ...pair]);
+  const ruler = `${from}ruler.svg`;
+  expect(shown).toEqual([...pair, ...edge, ruler, ruler, ...edge, ...pair]);
   for (const src of shown) expect(written).toContain(path.join("notes/first", src));
+  // The study offers no downloads, and the ruler is there all the same: a drawing of its own, with nothing to take away.
+  expect(written.filter((file) => file.includes("stills/"))).toEqual([]);
+  const drawn = await read("flags/studies/lamp/ruler.svg");
+  expect(drawn).toMatch(/^<svg [^>]*><title>[^<]*The Lampholm light: A paler lamp</);
+  expect(drawn).not.toMatch(/<a |href=/);
+  expect(note.match(/counterchange-ruler.*?<\/figure>/)?.[0]).not.toContain("download");
+  // What templates of the site find, at the addresses of the host.
+  const all = await read("all/index.html");
+  const found = [
+    ...all.matchAll(/<a href="([^"]*)" title="([^"]*)"><img src="([^"]*)" alt="([^"]*)"><\/a> (\d+) %/g),
+  ];
+  expect(found.map(([, ...words]) => words.slice(0, 4))).toEqual([
+    [
+      "/club/flags/studies/lamp/",
+      "studies/lamp/original.svg",
+      "/club/flags/studies/lamp/original.svg",
+      "The Lampholm light",
+    ],
+    [
+      "/club/flags/survey/#flag-flags-old-quay",
+      "flags/old-quay.svg",
+      "/club/flags/survey/flags/old-quay.svg",
+      "Old quay",
+    ],
+  ]);
+  // By the formula of contrast, worked out apart: 6.32 is 14 % of 45; white is clear on that blue.
+  expect(found.map(([, , , , , clarity]) => Number(clarity))).toEqual([14, 100]);
+  for (const [, , , src = ""] of found) expect(written).toContain(src.replace("/club/", ""));
+  expect(await read("flags/survey/index.html")).toContain('id="flag-flags-old-quay"');
+  expect([...all.matchAll(/<([bi])>([^<]*)</g)].map(([, tag, text]) => [tag, text])).toEqual([
+    ["b", "Six lamps"],
+    ["i", "A paler lamp"],
+  ]);
   const pages = written.filter((file) => file.startsWith("flags/") && file.endsWith(".html"));
   expect(note).toContain(`clearer of ${pages.length} pages`);
 });
 
 test("at the top and without a layout every file has the bytes that publish writes", async () => {
-  const { "notes/first.md": _, ...alone } = site('at: "/"');
+  const { "notes/first.md": _, "all.njk": __, ...alone } = site('at: "/"');
   const folder = await makeFolder(alone);
   await runEleventy(folder);
   const published = path.join(folder, "published");

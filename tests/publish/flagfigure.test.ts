@@ -7,7 +7,7 @@ const published = {
   studies: [
     { slug: "lamp", title: "A <paler> lamp", flag: 'The "Lampholm" light', verdict: "clearer" as const },
   ],
-  files: new Set(["original.svg", "redesign.svg", "show/ruler.svg"].map((file) => `studies/lamp/${file}`)),
+  files: new Set(["original.svg", "redesign.svg", "ruler.svg"].map((file) => `studies/lamp/${file}`)),
 };
 const ask = { from: "/notes/first/", at: "/flags/", slug: "lamp" };
 
@@ -16,7 +16,7 @@ test("a pair leads to its study, and nothing in a title is markup", () => {
     '<figure class="counterchange-pair"><img src="../../flags/studies/lamp/original.svg" alt="The &quot;Lampholm&quot; light today"><img src="../../flags/studies/lamp/redesign.svg" alt="The &quot;Lampholm&quot; light, redesign"><figcaption><a href="../../flags/studies/lamp/">The &quot;Lampholm&quot; light: A &lt;paler> lamp</a>: clearer. Unofficial study.</figcaption></figure>',
   );
   expect(writeFlagFigure(published, { ...ask, what: "ruler" })).toContain(
-    'src="../../flags/studies/lamp/show/ruler.svg"',
+    'src="../../flags/studies/lamp/ruler.svg"',
   );
 });
 
@@ -32,7 +32,7 @@ test.each([
   expect(() => writeFlagFigure(published, { ...ask, ...asked })).toThrow(said);
 });
 
-test("a ruler is there where the study offers downloads", () => {
+test("a flag without edges has no ruler", () => {
   const without = { ...published, files: new Set<string>() };
-  expect(() => writeFlagFigure(without, { ...ask, what: "ruler" })).toThrow("downloads: true");
+  expect(() => writeFlagFigure(without, { ...ask, what: "ruler" })).toThrow("without edges has none");
 });

@@ -11,6 +11,7 @@ import { compareText } from "../../problem/problem.ts";
 import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { linkFile } from "../../views/linkview.ts";
 import { formatSeriesPath, orderSeries } from "../../views/series/seriespage.ts";
+import { lessonFiles } from "../../views/show/lessonfile.ts";
 import type { SiteView } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngFiles } from "../../views/study/notes.ts";
@@ -42,7 +43,7 @@ export function formatStudyData(result: StudyResult, gallery: Gallery, address: 
     comparison: plainComparison(result),
     ...(ranking === undefined ? {} : plainRanking(ranking)),
     ...(likeness === undefined ? {} : { likeness }),
-    files: listFiles(study.slug, address),
+    files: listFiles(result, address),
     edgePages: listPlacedEdges(study.slug, comparison).map(({ edge: { a, b }, path }) => ({
       a,
       b,
@@ -111,8 +112,8 @@ function plainVote({ slug, questions }: SiteView["votes"][number], ballots: numb
 }
 
 /** Drawings and tables of the study, and the picture that links to it show. */
-function listFiles(slug: string, address: Address) {
-  const at = (file: string) => address(`${formatStudyPath(slug)}${file}`);
+function listFiles({ study, comparison }: StudyResult, address: Address) {
+  const at = (file: string) => address(`${formatStudyPath(study.slug)}${file}`);
   return {
     original: at("original.svg"),
     redesign: at("redesign.svg"),
@@ -120,6 +121,7 @@ function listFiles(slug: string, address: Address) {
     redesignPng: at(pngFiles.redesign),
     edges: at("edges.csv"),
     linkPicture: at(linkFile),
+    ...(comparison.edges.length === 0 ? {} : { ruler: at(lessonFiles.ruler) }),
   };
 }
 

@@ -18,6 +18,7 @@ import { listTriedDrawings } from "../../views/study/optionsview.ts";
 import { mostPictured, type SurveyPicture } from "../../views/survey/surveylinkview.ts";
 import { type Format, formatOf } from "../../words/format.ts";
 import { nameStudy } from "../../words/namedresult.ts";
+import { listRuler } from "./figurerecipe.ts";
 import { iconSvg } from "./icon.ts";
 import { fitFlag, linkRoom } from "./paper.ts";
 import type { DrawnFile, Recipe, Sheeted } from "./recipe.ts";
@@ -65,6 +66,7 @@ export function listDrawn(result: StudyResult, gallery: Gallery): readonly Drawn
       size: stripSize(result.comparison.before.proportions),
     }),
     ...listHatched(result),
+    ...listRuler(result, gallery).map(({ path, recipe }) => place(result, path, recipe)),
     ...listDownloads(result),
     ...listLinkPictures(result, words),
   ];

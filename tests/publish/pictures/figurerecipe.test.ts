@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { listDrawn } from "../../../src/publish/pictures/drawingrecipe.ts";
 import { collectSources } from "../../../src/publish/pictures/drawnsource.ts";
-import { listFigures } from "../../../src/publish/pictures/figurerecipe.ts";
+import { listFigures, listRuler } from "../../../src/publish/pictures/figurerecipe.ts";
 import { makeAll } from "../making.ts";
 import { matrix, ranked } from "../ranked.ts";
 import { comparison, gallery, studyResult } from "../sample.ts";
@@ -20,7 +20,13 @@ test("edge map, ruler and matrix say what they are, and that the redesign is uno
   }
 });
 
+test("the ruler alone is that of all figures", () => {
+  const [, ruler] = list(result);
+  expect(listRuler(result, gallery)).toEqual([ruler]);
+});
+
 test("a flag without an edge has neither map nor ruler", () => {
   const plain = { ...comparison, edges: [], before: { ...comparison.before, edges: [], weakestEdge: null } };
   expect(list({ ...studyResult, comparison: plain }).map(({ path }) => path)).toEqual([]);
+  expect(listRuler({ ...studyResult, comparison: plain }, gallery)).toEqual([]);
 });
