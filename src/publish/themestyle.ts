@@ -1,5 +1,6 @@
 // Floor 9. How a gallery's pages look, as the rules that stand behind those of base.css.
-import type { Family, Theme } from "../content/gallery/themekey.ts";
+import type { Family } from "../content/gallery/fontfamily.ts";
+import type { Theme } from "../content/gallery/themekey.ts";
 import { familiesOf } from "../views/fontface.ts";
 
 /** Mean width of a character of running text, in sizes of the letters: of the guide of the demo, in a browser. */

@@ -2,7 +2,8 @@
 // sheet takes letters from it.
 import { createRequire } from "node:module";
 import path from "node:path";
-import { type Family, familyNames, type Theme } from "../content/gallery/themekey.ts";
+import { type Family, familyNames } from "../content/gallery/fontfamily.ts";
+import type { Theme } from "../content/gallery/themekey.ts";
 
 type Script = "latin" | "latin-ext" | "greek";
 

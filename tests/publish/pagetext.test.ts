@@ -3,6 +3,7 @@ import path from "node:path";
 import { expect, test } from "vitest";
 import type { GalleryResult } from "../../src/analysis/result.ts";
 import { type Division, makeTexts } from "../../src/publish/pagetext.ts";
+import { keepFonts } from "../../src/publish/pictures/imagecache.ts";
 import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { oddGallery } from "../browser/gallery.ts";
 import { digest, readListed } from "../faults/whole.ts";
@@ -17,8 +18,9 @@ const oneByOne: Division = { ...apart, most: 1000 };
 
 async function make(division: Division): Promise<ReadonlyMap<string, string>> {
   const found = new Map<string, string>();
+  const store = await openKept();
   const { pages } = await makeTexts(three, "/", division, async (files) => {
-    for (const { path: file, make: read } of files) found.set(file, digest(await read()));
+    for (const { path: file, make: read } of keepFonts(files, store)) found.set(file, digest(await read()));
   });
   expect([...found.keys()].filter((file) => file.endsWith(".html"))).toHaveLength(pages);
   return new Map([...found].sort());

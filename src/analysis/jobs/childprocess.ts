@@ -35,7 +35,7 @@ interface Answer {
   readonly refusal?: Refusal | undefined;
 }
 
-const worker = join(programFolder, "src/analysis/jobs/worker.js");
+const worker = join(programFolder, "children/worker.js");
 
 type Reason = "study/too-slow" | "study/too-much-memory" | "study/crashed";
 

@@ -21,7 +21,8 @@ export const defaultLimits: PoolLimits = {
   seconds: 15,
   megabytes: 768,
   reserved: 0,
-  patience: 0,
+  // A start takes the time of three small studies.
+  patience: 1,
 };
 
 /** Where work on drawings is handed in. */

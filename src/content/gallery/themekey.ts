@@ -1,14 +1,7 @@
 // Floor 5. The keys of theme.yaml: which there are, within which limits, and what one looks like.
 import { z } from "zod";
 import type { KeyGuide } from "../yaml/finding.ts";
-
-/** The families that are installed with the program, by the name of their package of @fontsource. */
-export const familyNames = {
-  "source-serif-4": "Source Serif 4",
-  "source-sans-3": "Source Sans 3",
-} as const;
-
-export type Family = keyof typeof familyNames;
+import { familyNames } from "./fontfamily.ts";
 
 /**
  * CIELAB lightness of the mat. Within these limits it is a middle grey that stands 3:1 off the page, be that light or dark

@@ -36,7 +36,7 @@ export interface Subject {
   readonly drawing: string;
 }
 
-const maker = pathToFileURL(join(programFolder, "src/publish/pictures/makefiles.js")).href;
+const maker = pathToFileURL(join(programFolder, "children/makefiles.js")).href;
 
 /** Opens a pool that can publish. */
 export function openPool(limits: ConstructorParameters<typeof Pool>[0] = {}, store?: Store): Pool {

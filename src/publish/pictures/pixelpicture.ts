@@ -1,6 +1,5 @@
 // Floor 9. Pictures in pixels, for what a drawing cannot show. Imports sharp and eleventy-img for publishing; always
 // without loss.
-import eleventyImage from "@11ty/eleventy-img";
 import sharp, { type OverlayOptions } from "sharp";
 import type { Picture } from "../../regions/eyeblur.ts";
 import type { Drawing } from "../../svg/tree.ts";
@@ -126,6 +125,8 @@ export async function layOut(svg: string, laid: readonly Laid[], note = unoffici
       top: Math.round(y),
     }),
   );
+  // Loaded when the first is made: most children make none, and it takes a third of the time until one has started.
+  const { default: eleventyImage } = await import("@11ty/eleventy-img");
   const { png } = await eleventyImage(Buffer.from(svg, "utf8"), {
     formats: ["png"],
     widths: ["auto"],

@@ -235,7 +235,7 @@ describe("Pool", { timeout: 60_000 }, () => {
 
   test("closing ends every child", async () => {
     const pool = open({ size: 2 });
-    await Promise.all(["a", "b", "c"].map((file) => measure(pool, file)));
+    await Promise.all(["a", "b", "c", "d"].map((file) => measure(pool, file)));
     expect(listWorkers()).toHaveLength(2);
     pool.close();
     await vi.waitFor(() => expect(listWorkers()).toEqual([]), { timeout: 10_000 });

@@ -10,7 +10,7 @@ import { disc, draw, field, red, white } from "../sight.ts";
 const children: ChildProcess[] = [];
 
 function start(): ChildProcess {
-  const child = fork(join(programFolder, "src/analysis/jobs/worker.js"), [], {
+  const child = fork(join(programFolder, "children/worker.js"), [], {
     serialization: "advanced",
     stdio: ["ignore", "ignore", "inherit", "ipc"],
   });

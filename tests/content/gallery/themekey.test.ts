@@ -2,13 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
-import {
-  familyNames,
-  matLimits,
-  type Theme,
-  themeGuide,
-  themeSchema,
-} from "../../../src/content/gallery/themekey.ts";
+import { familyNames } from "../../../src/content/gallery/fontfamily.ts";
+import { matLimits, type Theme, themeGuide, themeSchema } from "../../../src/content/gallery/themekey.ts";
 
 test("the families are those that are installed with the program, and called as their packages say", () => {
   const root = join(import.meta.dirname, "../../..");
