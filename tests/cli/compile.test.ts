@@ -65,18 +65,20 @@ test("two that begin at once both do their work, and leave one program and nothi
   expect(compiled.filter((file) => /\.tsx?$|compile/.test(file))).toEqual([]);
 });
 
-test("an edit of a source counts at once, and so does one that takes it back", async () => {
+test("an edit of a source counts at once, and so does one that takes it back; a new source, and one that is gone", async () => {
+  const compiled = join(copy, "dist/src/cli/more.js");
   await edited(
     "src/cli/main.ts",
     (text) => text.replace("`counterchange $", "`edited $"),
-    async () => expect(await version()).toContain("0 edited "),
+    async () => {
+      await writeFile(join(copy, "src/cli/more.ts"), "export const more = 1;\n");
+      expect(await version()).toContain("0 edited ");
+      expect(await listCompiled()).toContain(compiled);
+      await rm(join(copy, "src/cli/more.ts"));
+    },
   );
-  await writeFile(join(copy, "src/cli/more.ts"), "export const more = 1;\n");
   expect(await version()).toContain("0 counterchange ");
-  expect(await listCompiled()).toContain(join(copy, "dist/src/cli/more.js"));
-  await rm(join(copy, "src/cli/more.ts"));
-  await version();
-  expect(await listCompiled()).not.toContain(join(copy, "dist/src/cli/more.js"));
+  expect(await listCompiled()).not.toContain(compiled);
 });
 
 test("a source that cannot be compiled is named with its line, and mended all is as before", async () => {

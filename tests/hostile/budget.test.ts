@@ -32,7 +32,7 @@ async function analyse(svg: string, replace: string) {
 /** Characters of a drawing of which one file of each kind is made; of smaller ones all, and of all by `npm run whole`. */
 const large = 40_000;
 
-/** Makes the files of a study, and tries two of each kind. Link pictures of edges differ in their words alone: two are enough. */
+/** Makes files of a study, two of each kind and a share of the others, and tries the two. Link pictures of edges differ in their words alone: two are enough. */
 async function tryAndMake(result: StudyResult) {
   const files = listDrawn(result, gallery);
   const isLarge = result.drawings.original.length > large && !isWhole;
@@ -40,7 +40,11 @@ async function tryAndMake(result: StudyResult) {
   const isTried = files.map(
     ({ recipe }, index) => files.slice(0, index).filter((one) => one.recipe.kind === recipe.kind).length < most,
   );
-  const made = files.filter(({ recipe }, index) => isTried[index] || (recipe.kind !== "link" && !isLarge));
+  const others = sample(
+    files.filter(({ recipe }, index) => !isTried[index] && recipe.kind !== "link" && !isLarge),
+    4,
+  );
+  const made = files.filter((file, index) => isTried[index] || others.includes(file));
   const tried = files.filter((_, index) => isTried[index]);
   return {
     files,
