@@ -164,7 +164,8 @@ function findWord(hex: Hex, { lightness01, chroma }: Oklch): BasicWord {
   let nearest: BasicWord = "grey";
   let least = Number.POSITIVE_INFINITY;
   for (const { word, oklab } of anchors) {
-    const distance = Math.hypot(oklab.l - l, oklab.a - a, oklab.b - b);
+    // Squared: the nearest is the same, and a root for each of hundreds of shades is most of the work.
+    const distance = (oklab.l - l) ** 2 + (oklab.a - a) ** 2 + (oklab.b - b) ** 2;
     if (distance < least) {
       least = distance;
       nearest = word;

@@ -11,6 +11,8 @@ const types: Readonly<Record<string, string>> = {
   ".csv": "text/csv; charset=utf-8",
   ".bib": "text/plain; charset=utf-8",
   ".png": "image/png",
+  ".webp": "image/webp",
+  ".md": "text/markdown; charset=utf-8",
   ".woff2": "font/woff2",
   ".txt": "text/plain; charset=utf-8",
 };

@@ -131,7 +131,7 @@ export class Version {
     const slug = slugOf(path);
     const study = this.parts.result.studies.find((one) => one.study.slug === slug);
     // A link picture has words on it; whoever follows a link asks for it, never the page.
-    const isDrawn = path.endsWith(".png") && !path.endsWith(`/${linkFile}`);
+    const isDrawn = /\.(?:png|webp)$/.test(path) && !path.endsWith(`/${linkFile}`);
     return study === undefined || !isDrawn ? file.make() : this.makeOnce(file, study);
   }
 

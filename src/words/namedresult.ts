@@ -58,12 +58,19 @@ export function measuredOf(result: StudyResult): StudyResult {
   return measured.get(result) ?? result;
 }
 
-/** Unpacks nothing before it is asked for. */
+/** Unpacks nothing before it is asked for, and says names once for as long as what was unpacked is kept. */
 function nameLater<T extends object>(packed: T, format: Format): T {
-  const read = (key: string) => ({ get: () => sayNames(packed[key as keyof T], format), enumerable: true });
+  const said = new WeakMap<object, unknown>();
+  const get = (key: string): unknown => {
+    const value: unknown = packed[key as keyof T];
+    if (typeof value !== "object" || value === null) return sayNames(value, format);
+    const known = said.get(value) ?? sayNames(value, format);
+    said.set(value, known);
+    return known;
+  };
   return Object.defineProperties(
     {},
-    Object.fromEntries(Object.keys(packed).map((key) => [key, read(key)])),
+    Object.fromEntries(Object.keys(packed).map((key) => [key, { get: () => get(key), enumerable: true }])),
   ) as T;
 }
 

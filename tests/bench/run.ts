@@ -1,8 +1,9 @@
-// npm run bench [-- --json] [-- --every N] [-- --serve] [-- --gallery N [--broken M]]: prints every figure of speed that the project claims, as ratios of
-// one run; of a server in milliseconds of this machine. --serve: those
-// alone. --gallery: a gallery of N invented studies alone, M of them broken, in seconds and megabytes.
+// npm run bench [-- --json] [-- --every N] [-- --serve] [-- --gallery N [--flags F] [--broken M] [--serve]]: prints every figure of
+// speed that the project claims, as ratios of one run; of a server in milliseconds of this machine. --serve: those alone.
+// --gallery: a gallery of N invented studies of F flags alone, M of them broken, in seconds and megabytes; with --serve how soon an
+// edit of it shows.
 import { parseArgs } from "node:util";
-import { benchGallery } from "./gallery.ts";
+import { benchGallery, galleryLines } from "./gallery.ts";
 import { benchGrowth, benchMeasure, type Ratio } from "./measure.ts";
 import { benchServe, type ServeBench } from "./serve.ts";
 import { benchSurvey } from "./survey.ts";
@@ -14,16 +15,22 @@ const { values } = parseArgs({
     serve: { type: "boolean" },
     gallery: { type: "string" },
     broken: { type: "string" },
+    flags: { type: "string" },
   },
 });
-if (values.gallery !== undefined) {
-  const found = await benchGallery(Number(values.gallery), Number(values.broken ?? 0));
-  const { studies, broken, pages, seconds, residentMain, residentFloor } = found;
-  const line = `Gallery of ${studies} studies, ${broken} broken: ${pages} pages in ${seconds.toFixed(0)} s; the main process takes ${residentMain.toFixed(0)} MB, Eleventy alone with the same pages ${residentFloor.toFixed(0)} MB: ${(residentMain - residentFloor).toFixed(0)} MB more, ${(residentMain / residentFloor).toFixed(2)} times`;
-  process.stdout.write(`${values.json === true ? JSON.stringify({ gallery: found }, null, 2) : line}\n`);
+const studies = values.gallery === undefined ? undefined : Number(values.gallery);
+if (studies !== undefined && values.serve !== true) {
+  const found = await benchGallery({
+    studies,
+    broken: Number(values.broken ?? 0),
+    ...(values.flags !== undefined && { flags: Number(values.flags) }),
+  });
+  process.stdout.write(
+    `${values.json === true ? JSON.stringify({ gallery: found }, null, 2) : galleryLines(found).join("\n")}\n`,
+  );
   process.exit();
 }
-const serve = await benchServe();
+const serve = await benchServe(studies);
 if (values.serve === true) {
   process.stdout.write(
     `${values.json === true ? JSON.stringify({ serve }, null, 2) : serveLines(serve).join("\n")}\n`,

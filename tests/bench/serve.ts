@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { launchBrowser } from "../browser/browser.ts";
+import { writeGallery } from "./gallery.ts";
 
 const top = join(import.meta.dirname, "../..");
 
@@ -24,11 +25,11 @@ export interface ServeBench {
   readonly edits: readonly EditBench[];
 }
 
-/** Serves a copy of the checkout's demo and edits it, `edits` times each. */
-export async function benchServe(edits = 20): Promise<ServeBench> {
+/** Serves a copy of the checkout's demo, or a gallery of `studies` invented ones, and edits it, `edits` times each. */
+export async function benchServe(studies?: number, edits = 20): Promise<ServeBench> {
   const folder = await mkdtemp(join(tmpdir(), "counterchange-bench-"));
   try {
-    await copyCheckout(folder);
+    await copyCheckout(folder, studies);
     // The sources are compiled once, as after an install.
     await timeFirst(folder, "", "none");
     const coldStudy = await timeFirst(folder, "studies/bench/", "first");
@@ -41,13 +42,15 @@ export async function benchServe(edits = 20): Promise<ServeBench> {
 }
 
 /** A checkout of its own, so that templates can be edited. */
-async function copyCheckout(folder: string): Promise<void> {
-  for (const name of ["src", "templates", "content", "package.json", "tsconfig.json", "eleventy.config.ts"])
+async function copyCheckout(folder: string, studies: number | undefined): Promise<void> {
+  const copied = ["src", "templates", "package.json", "tsconfig.json", "eleventy.config.ts"];
+  for (const name of [...copied, ...(studies === undefined ? ["content"] : [])])
     await cp(join(top, name), join(folder, name), { recursive: true });
+  if (studies !== undefined) await writeGallery(join(folder, "content"), studies, 0);
   await symlink(join(top, "node_modules"), join(folder, "node_modules"));
   const study = join(folder, "content/studies/bench");
   await mkdir(study);
-  await cp(join(folder, "content/studies/kedgeport/original.svg"), join(study, "original.svg"));
+  await cp(join(top, "content/studies/kedgeport/original.svg"), join(study, "original.svg"));
   const front = [
     "title: Title 0",
     "original: original.svg",

@@ -40,9 +40,9 @@ test("build keeps in the working folder, and says the same the second time", asy
   expect(first.status).toBe(0);
   const cache = join(folder, ".cache/counterchange");
   const kept = await countEntries(cache);
-  // Pictures among them: each PNG of the site, which has a dozen of a study's distances alone.
+  // Pictures among them: each of the site, which has a dozen of a study's distances alone.
   const pictures = (await readdir(join(folder, "published"), { recursive: true })).filter((name) =>
-    name.endsWith(".png"),
+    /\.(?:png|webp)$/.test(name),
   );
   expect(pictures.length).toBeGreaterThan(12);
   expect(kept).toBeGreaterThan(pictures.length);

@@ -83,7 +83,9 @@ export async function runDamages(room: string, tries: number, seed: number, soun
   const expected = await buildCold(bench, sound);
   await buildWarm(bench, memory);
   const lost: string[] = [];
-  const pictures = (await readdir(bench.warmSite, { recursive: true })).filter((name) => /\.png$/.test(name));
+  const pictures = (await readdir(bench.warmSite, { recursive: true })).filter((name) =>
+    /\.(?:png|webp)$/.test(name),
+  );
   const kept = await listEntries(bench.cache);
   if (kept.length <= pictures.length) lost.push(`${pictures.length} pictures, ${kept.length} entries`);
   const counts = { damaged: 0, hit: 0, worked: 0 };

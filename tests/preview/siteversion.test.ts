@@ -75,7 +75,7 @@ test("has the files of the built site and, but for fonts, no others", async () =
   expect(served.filter((path) => built.includes(path))).toEqual(built);
   expect(served.filter((path) => !built.includes(path) && !isFont(path))).toEqual([]);
   expect(String(await make(sample).make(styles)).match(/@font-face/g)?.length).toBeGreaterThan(24);
-  expect(await make(sample).make("studies/a-square/none.png")).toBeUndefined();
+  expect(await make(sample).make("studies/a-square/none.webp")).toBeUndefined();
 });
 
 test("a page is marked by what it shows: words, drawings of its own study, styles", async () => {
@@ -105,7 +105,7 @@ test("a page is marked by what it shows: words, drawings of its own study, style
 
 test("a picture is made once while its drawing is the same, and anew when it is another", async () => {
   const shelf = new Map<string, Promise<string | Uint8Array>>();
-  const path = "studies/a-square/from-20-original.png";
+  const path = "studies/a-square/from-20-original.webp";
   const first = await make(sample, { shelf }).make(path);
   const retitled = { ...studyResult, study: { ...studyResult.study, title: "Another", body: "More.\n" } };
   expect(await make({ ...sample, studies: [retitled] }, { shelf }).make(path)).toBe(first);

@@ -4,13 +4,31 @@
 import { type MessageFormatElement, parse, TYPE } from "@formatjs/icu-messageformat-parser";
 import { IntlMessageFormat } from "intl-messageformat";
 
+/** Returns what `make` made of the same before: to make one takes far longer than to use it, and messages ask anew each time. */
+function keep<Given extends readonly unknown[], Made>(
+  make: (...given: Given) => Made,
+): (...given: Given) => Made {
+  const known = new Map<string, Made>();
+  return (...given) => {
+    const key = JSON.stringify(given);
+    const made = known.get(key) ?? make(...given);
+    known.set(key, made);
+    return made;
+  };
+}
+
 /** A count in a message is written as all our numbers are, without marks between its thousands. */
 const formatters = {
-  getNumberFormat: (languages?: string | string[], options?: Intl.NumberFormatOptions) =>
-    new Intl.NumberFormat(languages, { ...options, useGrouping: false }),
-  getDateTimeFormat: (...all: ConstructorParameters<typeof Intl.DateTimeFormat>) =>
-    new Intl.DateTimeFormat(...all),
-  getPluralRules: (...all: ConstructorParameters<typeof Intl.PluralRules>) => new Intl.PluralRules(...all),
+  getNumberFormat: keep(
+    (languages?: string | string[], options?: Intl.NumberFormatOptions) =>
+      new Intl.NumberFormat(languages, { ...options, useGrouping: false }),
+  ),
+  getDateTimeFormat: keep(
+    (...all: ConstructorParameters<typeof Intl.DateTimeFormat>) => new Intl.DateTimeFormat(...all),
+  ),
+  getPluralRules: keep(
+    (...all: ConstructorParameters<typeof Intl.PluralRules>) => new Intl.PluralRules(...all),
+  ),
 };
 
 /** Returns what fills in the values of `message` in `language`, a BCP 47 tag. Throws SyntaxError where it cannot be read. */

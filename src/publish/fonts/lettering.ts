@@ -103,7 +103,8 @@ function addWords(found: Set<string>, contents: readonly string[], marks: readon
 /** The letters of `text` that `kind` matches, with those that may be shown for them. */
 function listLetters(text: string, kind: RegExp): ReadonlySet<string> {
   const letters = new Set(text.match(kind));
-  for (const letter of text.normalize("NFC").match(kind) ?? []) letters.add(letter);
+  const composed = text.normalize("NFC");
+  for (const letter of composed === text ? [] : (composed.match(kind) ?? [])) letters.add(letter);
   for (const letter of [...letters]) {
     const parts = [...letter.normalize("NFD")];
     for (const [index, part] of parts.entries())

@@ -14,13 +14,17 @@ import type { SiteView } from "../../views/siteview.ts";
 import { hatchPicture } from "./hatchpicture.ts";
 import { layLinkPicture, unpackFonts } from "./linkimage.ts";
 import { layScene, writeScene } from "./paintscene.ts";
-import { encodeMatrix, encodePng, joinFrames, layOut } from "./pixelpicture.ts";
+import { encodeLayout, encodePicture, joinFrames, layOut, readMatrix } from "./pixelpicture.ts";
 import type { Recipe } from "./recipe.ts";
 import { cropDrawing, Easel, RefusedError } from "./renderdrawing.ts";
 import { laySurveyPicture } from "./surveylinkimage.ts";
+import { unofficial } from "./unofficial.ts";
 
 /** How long each flag of a swap is shown: well below three changes a second. Source: WCAG 2.2, 2.3.1. */
 const swapMilliseconds = 2000;
+
+/** What pages show, which is smaller so; what people and other programs take away is PNG, which all of them read. */
+const shown = "webp";
 
 /** Files that are made at once: a picture waits for its encoder most of the time. */
 const atOnce = 2;
@@ -51,32 +55,33 @@ const makers: Makers = {
     const map = await renderMap(shapes, size);
     const looks = lookAt(await easel.render(drawing, size), map, shapes.paints, labelsOf(shapes));
     const hexes = looks.map(({ hex }) => hex);
-    return () => encodePng(hatchPicture(map, hexes, isOutline), isRedesign);
+    return () => encodePicture(hatchPicture(map, hexes, isOutline), shown, noteOf(isRedesign));
   },
   crop: async ({ drawing, crop, note }, easel) => {
     const text = cropDrawing(easel.read(drawing), crop, note);
     return () => text;
   },
-  picture: async ({ drawing, size, note }, easel) => easel.draw(drawing, size, note),
+  picture: async ({ drawing, size, note }, easel) => {
+    const picture = await easel.render(drawing, size);
+    return () => encodePicture(picture, "png", note);
+  },
   distance: async ({ drawing, size, distance, isRedesign }, easel) => {
     const picture = await easel.render(drawing, size);
-    return () => encodePng(blurPicture(picture, measureBlur(distance, picture.height)), isRedesign);
+    return () =>
+      encodePicture(blurPicture(picture, measureBlur(distance, picture.height)), shown, noteOf(isRedesign));
   },
   matrix:
     async ({ picture }) =>
-    () =>
-      encodeMatrix(picture),
+    async () =>
+      encodePicture(await readMatrix(picture), shown, unofficial),
   still: async ({ scene, note }, easel) => {
-    const { ground, laid } = await layScene(scene, await unpackFonts(), easel);
-    return () => layOut(ground, laid, note);
+    const layout = await layScene(scene, await unpackFonts(), easel);
+    return () => encodeLayout(layout, note);
   },
   swap: async ({ scenes: [before, after], note }, easel) => {
     const fonts = await unpackFonts();
     const layouts = [await layScene(before, fonts, easel), await layScene(after, fonts, easel)];
-    return async () => {
-      const frames = await Promise.all(layouts.map(({ ground, laid }) => layOut(ground, laid)));
-      return joinFrames(frames, swapMilliseconds, note);
-    };
+    return async () => joinFrames(await Promise.all(layouts.map(layOut)), swapMilliseconds, note);
   },
   figure: async ({ scene, title, note }, easel) => {
     const text = writeScene(scene, title, note, easel);
@@ -84,12 +89,12 @@ const makers: Makers = {
   },
   link: async ({ words, drawings: [original, redesign], size }, easel) => {
     const flags = [await easel.render(original, size), await easel.render(redesign, size)] as const;
-    const { ground, laid } = await layLinkPicture(words, flags, await unpackFonts());
-    return () => layOut(ground, laid);
+    const layout = await layLinkPicture(words, flags, await unpackFonts());
+    return () => encodeLayout(layout, unofficial);
   },
   sheet: async ({ words, flags }, easel) => {
-    const { ground, laid } = await laySurveyPicture(words, flags, await unpackFonts(), easel);
-    return () => layOut(ground, laid);
+    const layout = await laySurveyPicture(words, flags, await unpackFonts(), easel);
+    return () => encodeLayout(layout, unofficial);
   },
 };
 
@@ -144,6 +149,10 @@ function prepare<K extends Recipe["kind"]>(
   easel: Easel,
 ): Promise<() => Bytes | Promise<Bytes>> {
   return makers[recipe.kind as K](recipe, easel);
+}
+
+function noteOf(isRedesign: boolean): string | undefined {
+  return isRedesign ? unofficial : undefined;
 }
 
 function tooMuch(file: string): Problem {

@@ -1,51 +1,98 @@
-// Floor 9. Pictures in pixels, for what a drawing cannot show. Imports sharp and eleventy-img for publishing; always
-// without loss.
-import sharp, { type OverlayOptions } from "sharp";
+// Floor 9. Pictures in pixels, for what a drawing cannot show: sharp renders and lays them together, eleventy-img writes the
+// bytes, always without loss.
+import sharp, { type CreateRaw, type OverlayOptions, type Sharp } from "sharp";
 import type { Picture } from "../../regions/eyeblur.ts";
 import type { Drawing } from "../../svg/tree.ts";
 import { writeSized } from "../../svg/writesvg.ts";
 import type { Size } from "./paper.ts";
-import { unofficial } from "./unofficial.ts";
 
 /** Renders a drawing, `width` × `height` pixels. */
-export async function renderDrawing(drawing: Drawing, { width, height }: Size): Promise<Picture> {
-  const { data, info } = await sharp(Buffer.from(writeSized(drawing, width, height), "utf8"))
-    .ensureAlpha()
-    .raw()
-    .toBuffer({ resolveWithObject: true });
-  return { width: info.width, height: info.height, rgba: data };
+export function renderDrawing(drawing: Drawing, { width, height }: Size): Promise<Picture> {
+  return readPixels(sharp(Buffer.from(writeSized(drawing, width, height), "utf8")));
 }
 
-/** Renders a drawing, and returns what encodes it as PNG without loss, `note` in its metadata. */
-export async function encodeDrawing(
-  drawing: Drawing,
-  size: Size,
-  note?: string,
-): Promise<() => Promise<Buffer>> {
-  const { width, height, rgba } = await renderDrawing(drawing, size);
-  return () => {
-    const image = sharp(rgba, { raw: { width, height, channels: 4 } });
-    const said = note === undefined ? image : image.withExif({ IFD0: { ImageDescription: note } });
-    return said.png({ compressionLevel: 7, palette: false }).toBuffer();
+/** What is written: in which format, what it says of itself in its metadata, and what is done to the source before. */
+interface Encoding {
+  readonly format: "png" | "webp";
+  readonly note: string | undefined;
+  readonly raw?: CreateRaw;
+  readonly delay?: readonly number[];
+  readonly change?: (image: Sharp) => void;
+}
+
+/** Encodes pixels without loss, `note` in the metadata; transparency only where there is any. */
+export function encodePicture(picture: Picture, format: "png" | "webp", note?: string): Promise<Buffer> {
+  const { rgba, raw } = rawOf(picture);
+  const change = (image: Sharp) => (isOpaque(rgba) ? image.removeAlpha() : image);
+  return encode(rgba, { format, note, raw, change });
+}
+
+/** Joins opaque pictures of one size into an animated WebP without loss that goes on for ever, each shown for so many milliseconds. */
+export function joinFrames(frames: readonly Picture[], milliseconds: number, note: string): Promise<Buffer> {
+  const { width = 0, height = 0 } = frames[0] ?? {};
+  return encode(Buffer.concat(frames.map(({ rgba }) => rgba)), {
+    format: "webp",
+    note,
+    raw: { width, height: height * frames.length, channels: 4, pageHeight: height },
+    delay: frames.map(() => milliseconds),
+  });
+}
+
+/** Lays pictures on their ground, and encodes the whole as PNG without loss, `note` in its metadata. */
+export function encodeLayout({ ground, laid }: Layout, note: string): Promise<Buffer> {
+  // Laid together as they are written: the pixels of many stills between would be too much for the memory of a child.
+  const change = (image: Sharp) => image.composite(overlaysOf(laid)).removeAlpha();
+  return encode(Buffer.from(ground, "utf8"), { format: "png", note, change });
+}
+
+/** By eleventy-img, which renders an SVG or takes pixels as `raw` says. */
+async function encode(source: Buffer, { format, note, raw, delay, change }: Encoding): Promise<Buffer> {
+  // Loaded when the first is made: not every child makes one, and it takes a third of the time until one has started.
+  const { default: eleventyImage } = await import("@11ty/eleventy-img");
+  const made = await eleventyImage(source, {
+    formats: [format],
+    widths: ["auto"],
+    // Returns the bytes and writes nothing: writing is for `publishgallery.ts` alone.
+    dryRun: true,
+    useCache: false,
+    // No name, for which it would read all pixels as text, digest them, and keep them for as long as it runs: six times the
+    // work of encoding a large flag. A buffer is encoded all the same.
+    statsOnly: true,
+    urlFormat: () => "",
+    sharpOptions: raw ? { raw } : {},
+    sharpPngOptions: { compressionLevel: 7, palette: false },
+    sharpWebpOptions: {
+      lossless: true,
+      exact: true,
+      effort: 2,
+      ...(delay && { loop: 0, delay: [...delay] }),
+    },
+    transform: (image) => {
+      change?.(image);
+      if (note !== undefined) image.withExif({ IFD0: { ImageDescription: note } });
+    },
+  });
+  const [only] = made[format] ?? [];
+  if (only === undefined) throw new Error("a picture was not encoded");
+  return only.buffer;
+}
+
+function rawOf({ rgba, width, height }: Picture): { readonly rgba: Buffer; readonly raw: CreateRaw } {
+  return {
+    rgba: Buffer.from(rgba.buffer, rgba.byteOffset, rgba.byteLength),
+    raw: { width, height, channels: 4 },
   };
 }
 
-/** Encodes the matrix of a study, a PNG in base64 that the measuring floors made. */
-export function encodeMatrix(picture: string): Promise<Buffer> {
-  return sharp(Buffer.from(picture, "base64"))
-    .withExif({ IFD0: { ImageDescription: unofficial } })
-    .png({ compressionLevel: 9, adaptiveFiltering: true, palette: false })
-    .toBuffer();
-}
-
-/** Encodes a picture as PNG; transparency only where there is any. */
-export async function encodePng({ width, height, rgba }: Picture, isRedesign: boolean): Promise<Buffer> {
-  const raw = sharp(rgba, { raw: { width, height, channels: 4 } });
+function isOpaque(rgba: Uint8Array): boolean {
   let at = 3;
   while (at < rgba.length && rgba[at] === 255) at += 4;
-  const image = at < rgba.length ? raw : raw.removeAlpha();
-  const said = isRedesign ? image.withExif({ IFD0: { ImageDescription: unofficial } }) : image;
-  return said.png({ compressionLevel: 9, adaptiveFiltering: true, palette: false }).toBuffer();
+  return at >= rgba.length;
+}
+
+/** Reads the matrix of a study, a PNG in base64 that the measuring floors made. */
+export function readMatrix(picture: string): Promise<Picture> {
+  return readPixels(sharp(Buffer.from(picture, "base64")));
 }
 
 /** A line or more of text in one of the bundled fonts. Pixels; `width` is where it breaks. */
@@ -98,49 +145,23 @@ export async function setText(lettering: Lettering): Promise<Picture> {
 }
 
 /** Renders SVG text of our own, as large as it says it is. */
-export async function renderShapes(svg: string): Promise<Picture> {
-  const image = sharp(Buffer.from(svg, "utf8")).ensureAlpha().raw();
-  const { data, info } = await image.toBuffer({ resolveWithObject: true });
-  return { width: info.width, height: info.height, rgba: data };
+export function renderShapes(svg: string): Promise<Picture> {
+  return readPixels(sharp(Buffer.from(svg, "utf8")));
 }
 
-/** Joins pictures of one size into an animated WebP without loss that goes on for ever, each shown for so many milliseconds. */
-export function joinFrames(frames: readonly Buffer[], milliseconds: number, note: string): Promise<Buffer> {
-  return sharp([...frames], { join: { animated: true } })
-    .withExif({ IFD0: { ImageDescription: note } })
-    .webp({ lossless: true, loop: 0, delay: frames.map(() => milliseconds) })
-    .toBuffer();
+/** Lays pictures on the ground that they came with. */
+export function layOut({ ground, laid }: Layout): Promise<Picture> {
+  return readPixels(sharp(Buffer.from(ground, "utf8")).composite(overlaysOf(laid)).removeAlpha());
 }
 
-/**
- * Lays pictures on the ground that `svg` draws, and encodes the whole as PNG without loss, as large as the ground, `note` in
- * its metadata.
- */
-export async function layOut(svg: string, laid: readonly Laid[], note = unofficial): Promise<Buffer> {
-  const overlays = laid.map(
-    ({ picture: { rgba, width, height }, x, y }): OverlayOptions => ({
-      input: Buffer.from(rgba.buffer, rgba.byteOffset, rgba.byteLength),
-      raw: { width, height, channels: 4 },
-      left: Math.round(x),
-      top: Math.round(y),
-    }),
-  );
-  // Loaded when the first is made: most children make none, and it takes a third of the time until one has started.
-  const { default: eleventyImage } = await import("@11ty/eleventy-img");
-  const { png } = await eleventyImage(Buffer.from(svg, "utf8"), {
-    formats: ["png"],
-    widths: ["auto"],
-    // Returns the bytes and writes nothing: writing is for `publishgallery.ts` alone.
-    dryRun: true,
-    useCache: false,
-    sharpPngOptions: { compressionLevel: 7, palette: false },
-    transform: (image) =>
-      image
-        .composite(overlays)
-        .removeAlpha()
-        .withExif({ IFD0: { ImageDescription: note } }),
+function overlaysOf(laid: readonly Laid[]): OverlayOptions[] {
+  return laid.map(({ picture, x, y }) => {
+    const { rgba, raw } = rawOf(picture);
+    return { input: rgba, raw, left: Math.round(x), top: Math.round(y) };
   });
-  const [made] = png;
-  if (made === undefined) throw new Error("a link picture was not made");
-  return made.buffer;
+}
+
+async function readPixels(image: Sharp): Promise<Picture> {
+  const { data, info } = await image.ensureAlpha().raw().toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, rgba: data };
 }

@@ -6,7 +6,7 @@ import type { Drawing } from "../../svg/tree.ts";
 import { describeDrawing, writeRoot } from "../../svg/writesvg.ts";
 import type { Crop } from "../../views/edge/linepiece.ts";
 import type { Size } from "./paper.ts";
-import { encodeDrawing, renderDrawing } from "./pixelpicture.ts";
+import { renderDrawing } from "./pixelpicture.ts";
 
 /** A drawing that cannot be published. */
 export class RefusedError extends Error {
@@ -39,11 +39,6 @@ export class Easel {
     const known = this.pictures.get(key) ?? guard(renderDrawing(this.read(svg), size));
     this.pictures.set(key, known);
     return known;
-  }
-
-  /** Renders a drawing, and returns what encodes it as PNG, `note` in its metadata. Throws as {@link render}. */
-  async draw(svg: string, size: Size, note?: string): Promise<() => Promise<Uint8Array>> {
-    return guard(encodeDrawing(this.read(svg), size, note));
   }
 }
 

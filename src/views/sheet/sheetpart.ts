@@ -42,10 +42,10 @@ export interface SheetStudy {
 
 /** Pictures of both flags in lines, and of the original in outlines, in the study's folder; where it is adopted, of the redesign. */
 export const hatchedFiles = {
-  original: "hatched-original.png",
-  redesign: "hatched-redesign.png",
-  outline: "outline.png",
-  made: "outline-redesign.png",
+  original: "hatched-original.webp",
+  redesign: "hatched-redesign.webp",
+  outline: "outline.webp",
+  made: "outline-redesign.webp",
 } as const;
 /** Pixels: at the size of the sheets over 250 to the inch. */
 const rooms = { hatched: { width: 900, height: 600 }, outline: { width: 1500, height: 1000 } };

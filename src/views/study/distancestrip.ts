@@ -74,7 +74,7 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
 
 /** The file of one picture, in the study's folder. */
 export function formatStripFile(distance: number, name: "original" | "redesign"): string {
-  return `from-${distance}-${name}.png`;
+  return `from-${distance}-${name}.webp`;
 }
 
 /** Size in pixels of each picture of a flag with these proportions. */

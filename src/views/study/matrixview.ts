@@ -15,7 +15,7 @@ import type { Linker } from "../address.ts";
 import { formatChangesPath, formatStudyPath } from "../status.ts";
 
 /** The picture of a study's matrix, in the study's folder. */
-export const matrixFile = "matrix.png";
+export const matrixFile = "matrix.webp";
 
 /** One change. `box` is its flag's place in the picture, as a viewBox; `notes` count the author's other options from 1. */
 export interface CellView {

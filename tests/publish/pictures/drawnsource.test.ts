@@ -9,7 +9,7 @@ test("what a page shows is found from where the page is", () => {
   const { original } = studyResult.drawings;
   const whole = { drawing: original, proportions: studyResult.comparison.before.proportions };
   expect(findFrom("/studies/a-square/show/", drawn)("../original.svg")).toEqual(whole);
-  expect(findFrom("/series/x/show/", drawn)("../../../studies/a-square/from-80-original.png")).toEqual({
+  expect(findFrom("/series/x/show/", drawn)("../../../studies/a-square/from-80-original.webp")).toEqual({
     ...whole,
     distance: 80,
   });

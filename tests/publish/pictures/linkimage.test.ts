@@ -3,15 +3,14 @@ import sharp from "sharp";
 import { beforeAll, expect, test } from "vitest";
 import { listDrawn } from "../../../src/publish/pictures/drawingrecipe.ts";
 import { type Fonts, layLinkPicture, unpackFonts } from "../../../src/publish/pictures/linkimage.ts";
-import { layOut, setText } from "../../../src/publish/pictures/pixelpicture.ts";
+import { encodeLayout, setText } from "../../../src/publish/pictures/pixelpicture.ts";
 import { Easel } from "../../../src/publish/pictures/renderdrawing.ts";
 import { presentSite } from "../../../src/views/siteview.ts";
 import { makeAll } from "../making.ts";
 import { galleryResult, studyResult } from "../sample.ts";
 
 const drawLinkPicture = async (...parts: Parameters<typeof layLinkPicture>) => {
-  const { ground, laid } = await layLinkPicture(...parts);
-  return layOut(ground, laid);
+  return encodeLayout(await layLinkPicture(...parts), "note");
 };
 const easel = new Easel();
 

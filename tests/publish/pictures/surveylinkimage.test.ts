@@ -2,7 +2,7 @@ import sharp from "sharp";
 import { expect, test } from "vitest";
 import { listShared } from "../../../src/publish/pictures/drawingrecipe.ts";
 import { type Fonts, unpackFonts } from "../../../src/publish/pictures/linkimage.ts";
-import { layOut } from "../../../src/publish/pictures/pixelpicture.ts";
+import { encodeLayout } from "../../../src/publish/pictures/pixelpicture.ts";
 import { Easel } from "../../../src/publish/pictures/renderdrawing.ts";
 import { laySurveyPicture } from "../../../src/publish/pictures/surveylinkimage.ts";
 import { pictureSurvey } from "../../../src/views/survey/surveylinkview.ts";
@@ -24,8 +24,7 @@ async function readPixels(png: Buffer): Promise<(x: number, y: number) => string
 
 type Laid = Parameters<typeof laySurveyPicture>;
 const drawSurveyPicture = async (words: Laid[0], flags: Laid[1], fonts: Fonts) => {
-  const { ground, laid } = await laySurveyPicture(words, flags, fonts, new Easel());
-  return layOut(ground, laid);
+  return encodeLayout(await laySurveyPicture(words, flags, fonts, new Easel()), "note");
 };
 
 const plain = (fill: string) => ({

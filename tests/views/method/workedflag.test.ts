@@ -74,9 +74,9 @@ test("its colours as cloth, its edges before and after, its pictures from the st
   ]);
   expect(worked?.labels.src).toBe("../studies/telling/labels.svg");
   expect(worked?.afar.map(({ src, clarity }) => [src, clarity])).toEqual([
-    ["../studies/telling/from-20-original.png", "40%"],
-    ["../studies/telling/from-80-original.png", "40%"],
-    ["../studies/telling/from-320-original.png", "nothing left"],
+    ["../studies/telling/from-20-original.webp", "40%"],
+    ["../studies/telling/from-80-original.webp", "40%"],
+    ["../studies/telling/from-320-original.webp", "nothing left"],
   ]);
   expect(worked?.seen).toHaveLength(4);
 });

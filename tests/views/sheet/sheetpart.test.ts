@@ -17,7 +17,10 @@ test("swatches are of the original, the legend of both flags; pictures lie in th
   const sheet = present(studyResult);
   expect(sheet.colours.map(({ name }) => name)).toEqual(["dark blue", "red", "white"]);
   expect(sheet.legend.map(({ name }) => name)).toEqual(["dark blue", "red", "white", "yellow"]);
-  expect(sheet.hatched.map(({ src }) => src)).toEqual(["../hatched-original.png", "../hatched-redesign.png"]);
+  expect(sheet.hatched.map(({ src }) => src)).toEqual([
+    "../hatched-original.webp",
+    "../hatched-redesign.webp",
+  ]);
   expect(sheet.shares).toBe("dark blue 73%, red 17%, and white 10%");
   expect(sheet.credit).toBe("The square, by Ines Valcourt, CC0-1.0");
 });

@@ -22,7 +22,7 @@ test("has an address of its own below the study, and leads back to it", () => {
     share: { picture: { address: "https://flags.example/sound/studies/a-square/link.png" } },
   });
   expect(page?.frame.description).toContain("None of the colours could be tried.");
-  expect(page?.options.matrix?.src).toBe("../matrix.png");
+  expect(page?.options.matrix?.src).toBe("../matrix.webp");
   expect(page?.plates.map(({ src }) => src)).toEqual(["../original.svg", "../redesign.svg"]);
   expect(page?.plates.map(({ clarity }) => clarity)).toEqual(
     studyResult.comparison.clarity.map((clarity) => format.percent(clarity)),

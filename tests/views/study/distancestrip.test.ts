@@ -17,7 +17,7 @@ const strip = (seen?: Focus) =>
 test("three steps, original over redesign, each with its own file and words", () => {
   const { steps } = strip(focus);
   expect(steps.map(({ distance }) => distance)).toEqual([20, 80, 320]);
-  expect(steps[1]?.plates.map(({ src }) => src)).toEqual(["from-80-original.png", "from-80-redesign.png"]);
+  expect(steps[1]?.plates.map(({ src }) => src)).toEqual(["from-80-original.webp", "from-80-redesign.webp"]);
   expect(
     new Set(steps.flatMap(({ plates }) => plates.map(({ label, description }) => `${label}. ${description}`)))
       .size,
@@ -78,5 +78,5 @@ test.each([
 });
 
 test("files are named by distance", () => {
-  expect(formatStripFile(10, "redesign")).toBe("from-10-redesign.png");
+  expect(formatStripFile(10, "redesign")).toBe("from-10-redesign.webp");
 });

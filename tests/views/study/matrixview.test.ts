@@ -16,7 +16,7 @@ describe("presentMatrix", () => {
   test("is a window on one picture a change, each with an address", () => {
     const { src, width, height, rows } = view(ranked({ matrix }));
     // Two rows and three columns of flags 96 × 64, 4 pixels apart.
-    expect([src, width, height]).toEqual(["matrix.png", 300, 136]);
+    expect([src, width, height]).toEqual(["matrix.webp", 300, 136]);
     expect(rows.map(({ cells }) => cells.map((cell) => cell && [cell.id, cell.box]))).toEqual([
       [["change-c8202f-f4c430", "102 2 96 64"], ["change-c8202f-ffffff", "2 2 96 64"], null],
       [null, ["change-12235c-ffffff", "2 70 96 64"], ["change-12235c-7d8bd6", "202 70 96 64"]],
