@@ -438,7 +438,6 @@ export const arabic: Catalogue = {
   "maker.for": "للصانعين",
   "maker.print": "للطباعة: أمر الطباعة في متصفحك، A4 أو Letter، طوليًا. صفحة واحدة.",
   "maker.toStudy": "الدراسة",
-  "maker.redesign": "التصميم الجديد",
   "maker.outline": "{name}: التصميم الجديد بالخطوط",
   "maker.proportions": "الارتفاع إلى العرض <number>{proportions}</number>. جهة السارية إلى اليسار.",
   "maker.built": "البناء",
@@ -1192,7 +1191,8 @@ export const arabic: Catalogue = {
   "sheet.answers": "الأجوبة",
   "sheet.redesign": "التصميم الجديد، دراسة غير رسمية",
   "sheet.questions": "ثلاثة أسئلة",
-  "sheet.ruler": "التباين هو مدى تباعد لونين متلاقيين في الإضاءة. الحلقة: الأصل. النقطة: التصميم الجديد.",
+  "sheet.scale":
+    "التباين هو مدى تباعد لونين متلاقيين في الإضاءة. والحافة ضعيفة دون {soft}، ولينة من {soft}، وواضحة من {clear}، وقوية من {strong}.",
   "sheet.left":
     "{count, plural, zero {لا حواف أخرى في صفحة الدراسة.} one {حافة أخرى في صفحة الدراسة.} two {حافتان أخريان في صفحة الدراسة.} few {# حواف أخرى في صفحة الدراسة.} many {# حافة أخرى في صفحة الدراسة.} other {# حافة أخرى في صفحة الدراسة.}}",
   "sheet.noRuler": "لون واحد: لا حواف تُقاس.",

@@ -449,7 +449,6 @@ export const german: Catalogue = {
   "maker.for": "Für Hersteller",
   "maker.print": "Zum Drucken: der Druckbefehl des Browsers, A4 oder Letter, hochkant. Eine Seite.",
   "maker.toStudy": "Zur Studie",
-  "maker.redesign": "Neuentwurf",
   "maker.outline": "Der Neuentwurf in Umrissen: {name}",
   "maker.proportions": "Höhe zu Breite <number>{proportions}</number>. Liek links.",
   "maker.built": "Konstruktion",
@@ -1231,8 +1230,8 @@ export const german: Catalogue = {
   "sheet.answers": "Lösungen",
   "sheet.redesign": "Neuentwurf, inoffizielle Studie",
   "sheet.questions": "Drei Fragen",
-  "sheet.ruler":
-    "Kontrast ist, wie weit zwei Farben, die aneinanderstoßen, in der Helligkeit auseinanderliegen. Ring: das Original. Punkt: der Neuentwurf.",
+  "sheet.scale":
+    "Kontrast ist, wie weit zwei Farben, die aneinanderstoßen, in der Helligkeit auseinanderliegen: schwach unter {soft}, weich ab {soft}, klar ab {clear}, stark ab {strong}.",
   "sheet.left":
     "{count, plural, one {# weitere Kante steht auf der Seite der Studie.} other {# weitere Kanten stehen auf der Seite der Studie.}}",
   "sheet.noRuler": "Eine einzige Farbe: keine Kanten zu messen.",

@@ -438,7 +438,6 @@ export const spanish: Catalogue = {
   "maker.for": "Para fabricantes",
   "maker.print": "Para imprimir: la orden de impresión de su navegador, A4 o Carta, en vertical. Una página.",
   "maker.toStudy": "El estudio",
-  "maker.redesign": "Rediseño",
   "maker.outline": "El rediseño de {name}, en contornos",
   "maker.proportions": "Alto por ancho <number>{proportions}</number>. La vaina, a la izquierda.",
   "maker.built": "Construcción",
@@ -1212,8 +1211,8 @@ export const spanish: Catalogue = {
   "sheet.answers": "Respuestas",
   "sheet.redesign": "Rediseño, estudio no oficial",
   "sheet.questions": "Tres preguntas",
-  "sheet.ruler":
-    "El contraste es cuánto distan en claridad dos colores que se tocan. Anillo: el original. Punto: el rediseño.",
+  "sheet.scale":
+    "El contraste es cuánto distan en claridad dos colores que se tocan: débil por debajo de {soft}, suave desde {soft}, nítido desde {clear}, fuerte desde {strong}.",
   "sheet.left":
     "{count, plural, one {Hay # límite más en la página del estudio.} other {Hay # límites más en la página del estudio.}}",
   "sheet.noRuler": "Un solo color: no hay límites que medir.",

@@ -449,7 +449,6 @@ export const french: Catalogue = {
   "maker.print":
     "Pour imprimer : la commande d’impression de votre navigateur, A4 ou Letter, en hauteur. Une page.",
   "maker.toStudy": "L’étude",
-  "maker.redesign": "Nouveau dessin",
   "maker.outline": "{name} : le nouveau dessin, au trait",
   "maker.proportions": "Hauteur sur largeur <number>{proportions}</number>. Guindant à gauche.",
   "maker.built": "Construction",
@@ -1231,8 +1230,8 @@ export const french: Catalogue = {
   "sheet.answers": "Réponses",
   "sheet.redesign": "Nouveau dessin, étude non officielle",
   "sheet.questions": "Trois questions",
-  "sheet.ruler":
-    "Le contraste est l’écart de clarté entre deux couleurs qui se touchent. Anneau : l’original. Point : le nouveau dessin.",
+  "sheet.scale":
+    "Le contraste est l’écart de clarté entre deux couleurs qui se touchent. Une limite est faible au-dessous de {soft}, douce à partir de {soft}, nette à partir de {clear}, forte à partir de {strong}.",
   "sheet.left":
     "{count, plural, one {# autre limite est sur la page de l’étude.} other {# autres limites sont sur la page de l’étude.}}",
   "sheet.noRuler": "Une seule couleur : aucune limite à mesurer.",
