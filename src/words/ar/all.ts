@@ -294,7 +294,10 @@ export const arabic: Catalogue = {
   "flagPage.namedShort": "سمّاه القراء.",
   "flagPage.named": "سمّاه القراء",
   "flagPage.proposal": "الاقتراح {number}",
-  "flagPage.marks": "الوضوح {clarity}، أضعف حافة {contrast}",
+  "flagPage.weakest": "أضعف حافة {contrast}",
+  "flagPage.clearest":
+    "{count, plural, zero {الاقتراح {numbers} هو الأوضح} one {الاقتراح {numbers} هو الأوضح} two {الاقتراحان {numbers} هما الأوضح} few {الاقتراحات {numbers} هي الأوضح} many {الاقتراحات {numbers} هي الأوضح} other {الاقتراحات {numbers} هي الأوضح}}: يرتفع الوضوح من {before} إلى {after}.",
+  "flagPage.noneClearer": "ليس بين الاقتراحات ما هو أوضح من الأصل: وضوحه {before}.",
   "flagPage.all": "كل الاقتراحات",
   "flagPage.pairs": "اثنان جنبًا إلى جنب: <list></list>",
   "flagPage.edges": "ما يحسّنه كل اقتراح وما يسيء إليه",

@@ -308,7 +308,10 @@ export const german: Catalogue = {
   "flagPage.namedShort": "Von Lesern genannt.",
   "flagPage.named": "Von Lesern genannt",
   "flagPage.proposal": "Vorschlag {number}",
-  "flagPage.marks": "Klarheit {clarity}, schwächste Kante {contrast}",
+  "flagPage.weakest": "Schwächste Kante {contrast}",
+  "flagPage.clearest":
+    "{count, plural, one {Am klarsten ist Vorschlag {numbers}} other {Am klarsten sind die Vorschläge {numbers}}}: Die Klarheit steigt von {before} auf {after}.",
+  "flagPage.noneClearer": "Kein Vorschlag ist klarer als das Original: Seine Klarheit ist {before}.",
   "flagPage.all": "Alle Vorschläge",
   "flagPage.pairs": "Zwei nebeneinander: <list></list>",
   "flagPage.edges": "Was jeder Vorschlag besser und schlechter macht",

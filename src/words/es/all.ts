@@ -294,7 +294,10 @@ export const spanish: Catalogue = {
   "flagPage.namedShort": "Señalada por lectores.",
   "flagPage.named": "Señalada por lectores",
   "flagPage.proposal": "Propuesta {number}",
-  "flagPage.marks": "Nitidez {clarity}, límite más débil {contrast}",
+  "flagPage.weakest": "Límite más débil {contrast}",
+  "flagPage.clearest":
+    "{count, plural, one {La propuesta {numbers} es la más nítida} other {Las propuestas {numbers} son las más nítidas}}: la nitidez sube del {before} al {after}.",
+  "flagPage.noneClearer": "Ninguna propuesta es más nítida que el original: su nitidez es del {before}.",
   "flagPage.all": "Todas las propuestas",
   "flagPage.pairs": "Dos lado a lado: <list></list>",
   "flagPage.edges": "Qué mejora y qué empeora cada una",

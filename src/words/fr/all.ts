@@ -304,7 +304,10 @@ export const french: Catalogue = {
   "flagPage.namedShort": "Désigné par les lecteurs.",
   "flagPage.named": "Désigné par les lecteurs",
   "flagPage.proposal": "Proposition {number}",
-  "flagPage.marks": "Netteté {clarity}, limite la plus faible {contrast}",
+  "flagPage.weakest": "Limite la plus faible {contrast}",
+  "flagPage.clearest":
+    "{count, plural, one {La proposition {numbers} est la plus nette} other {Les propositions {numbers} sont les plus nettes}} : la netteté monte de {before} à {after}.",
+  "flagPage.noneClearer": "Aucune proposition n’est plus nette que l’original : sa netteté est de {before}.",
   "flagPage.all": "Toutes les propositions",
   "flagPage.pairs": "Deux côte à côte : <list></list>",
   "flagPage.edges": "Ce que chacune gagne et perd",
