@@ -932,9 +932,9 @@ export const german: Catalogue = {
     "Eine Studie ist ein Ordner mit zwei Dateien: der Zeichnung einer Flagge und einem Text, der eine Farbänderung nennt und begründet. Dafür braucht man weder ein Konto noch ein Programm.",
   "part.files": "Die zwei Dateien",
   "part.drawing":
-    "original.svg: die Flagge, wie sie ist, als SVG gezeichnet, höchstens 512 KB. Pixelbilder und Fotografien lassen sich nicht umfärben.",
+    "Die Flagge, wie sie ist, als SVG gezeichnet, höchstens 512 KB. Pixelbilder und Fotografien lassen sich nicht umfärben.",
   "part.study":
-    "study.md: reiner Text. Zwischen den beiden Zeilen aus Bindestrichen stehen der Titel, die Farbe, die ersetzt wird, und die Farbe, die an ihre Stelle tritt; darunter die Gründe.",
+    "Reiner Text. Zwischen den beiden Zeilen aus Bindestrichen stehen der Titel, die Farbe, die ersetzt wird, und die Farbe, die an ihre Stelle tritt; darunter die Gründe.",
   "part.credit":
     "Ist die Zeichnung von jemand anderem, steht über der zweiten Zeile aus Bindestrichen, von wem sie ist und unter welcher Lizenz, so:",
   "part.template": "Ein Text zum Anfangen",
@@ -1280,7 +1280,7 @@ export const german: Catalogue = {
   "shelf.authorsLede": "Alle, die hier eine Studie vorgelegt haben, mit dem, was sie vorschlagen.",
   "shelf.noAuthors": "Noch nennt keine Studie einen Autor. Hier wird der erste Name stehen.",
   "shelf.tags": "Stichwörter",
-  "shelf.tagsLede": "Wovon die Studien handeln, in den Worten ihrer Autoren.",
+  "shelf.tagsLede": "Wovon die Studien handeln, in den Worten ihrer Autoren, die häufigsten zuerst.",
   "shelf.noTags": "Noch hat keine Studie ein Stichwort. Autoren setzen sie in ihre Studien.",
   "shelf.author": "Autor",
   "shelf.tag": "Stichwort",

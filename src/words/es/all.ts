@@ -917,9 +917,9 @@ export const spanish: Catalogue = {
     "Un estudio es una carpeta con dos archivos: el dibujo de una bandera y un texto que nombra un cambio de color y lo defiende. No hace falta cuenta ni programa para escribirlo.",
   "part.files": "Los dos archivos",
   "part.drawing":
-    "original.svg: la bandera como es, dibujada en SVG, 512 KB como mucho. Las imágenes de píxeles y las fotografías no se pueden recolorear.",
+    "La bandera como es, dibujada en SVG, 512 KB como mucho. Las imágenes de píxeles y las fotografías no se pueden recolorear.",
   "part.study":
-    "study.md: texto simple. Entre las dos líneas de guiones van el título, el color que se sustituye y el que ocupa su lugar; debajo, sus razones.",
+    "Texto simple. Entre las dos líneas de guiones van el título, el color que se sustituye y el que ocupa su lugar; debajo, sus razones.",
   "part.credit":
     "Si el dibujo no es suyo, diga de quién es y con qué licencia, en una línea como esta, encima de la segunda línea de guiones:",
   "part.template": "Un texto para empezar",
@@ -1261,7 +1261,7 @@ export const spanish: Catalogue = {
   "shelf.authorsLede": "Cuantos han presentado aquí un estudio, con lo que proponen.",
   "shelf.noAuthors": "Ningún estudio nombra aún a un autor. Aquí figurará el primer nombre.",
   "shelf.tags": "Etiquetas",
-  "shelf.tagsLede": "De qué tratan los estudios, en palabras de sus autores.",
+  "shelf.tagsLede": "De qué tratan los estudios, en palabras de sus autores, primero las más usadas.",
   "shelf.noTags": "Ningún estudio tiene aún etiqueta. Las ponen los autores en sus estudios.",
   "shelf.author": "Autor",
   "shelf.tag": "Etiqueta",

@@ -934,9 +934,9 @@ export const french: Catalogue = {
     "Une étude est un dossier de deux fichiers : le dessin d’un drapeau, et un texte qui nomme un changement de couleur et le défend. Il n’y faut ni compte ni programme.",
   "part.files": "Les deux fichiers",
   "part.drawing":
-    "original.svg : le drapeau tel qu’il est, dessiné en SVG, 512 Ko au plus. Les images en pixels et les photographies ne peuvent être recolorées.",
+    "Le drapeau tel qu’il est, dessiné en SVG, 512 Ko au plus. Les images en pixels et les photographies ne peuvent être recolorées.",
   "part.study":
-    "study.md : du texte simple. Entre les deux lignes de tirets viennent le titre, la couleur remplacée et celle qui prend sa place ; en dessous, vos raisons.",
+    "Du texte simple. Entre les deux lignes de tirets viennent le titre, la couleur remplacée et celle qui prend sa place ; en dessous, vos raisons.",
   "part.credit":
     "Si le dessin n’est pas de vous, dites de qui il est et sous quelle licence, par une ligne comme celle-ci, au-dessus de la seconde ligne de tirets :",
   "part.template": "Un texte pour commencer",
@@ -1280,7 +1280,7 @@ export const french: Catalogue = {
   "shelf.authorsLede": "Tous ceux qui ont présenté ici une étude, avec ce qu’ils proposent.",
   "shelf.noAuthors": "Aucune étude ne nomme encore d’auteur. Le premier nom figurera ici.",
   "shelf.tags": "Mots-clés",
-  "shelf.tagsLede": "Ce dont traitent les études, dans les mots de leurs auteurs.",
+  "shelf.tagsLede": "Ce dont traitent les études, dans les mots de leurs auteurs, les plus employés d’abord.",
   "shelf.noTags": "Aucune étude n’a encore de mot-clé. Les auteurs les mettent dans leurs études.",
   "shelf.author": "Auteur",
   "shelf.tag": "Mot-clé",
