@@ -42,9 +42,9 @@ function TakePart({ part }: { part: TakePartPage }): JSX.Element {
         <p class="lede">{say("part.lede")}</p>
       </header>
       <Bench part={part} />
-      <section aria-labelledby="files">
+      <section class="part-files" aria-labelledby="files">
         <h2 id="files">{say("part.files")}</h2>
-        <dl class="part-files">
+        <dl>
           <dt>
             <code>original.svg</code>
           </dt>
