@@ -42,6 +42,7 @@ const styleOrder = [
   "study",
   "show",
   "sheet",
+  "maker",
   "edge",
   "refer",
   "options",
