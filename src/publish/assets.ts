@@ -41,7 +41,6 @@ const styleOrder = [
   "rivals",
   "study",
   "show",
-  "sheet",
   "edge",
   "refer",
   "options",
@@ -49,8 +48,8 @@ const styleOrder = [
   "vote",
   "print",
 ];
-/** What only the pages of method, rules and taking part, and a gallery's own pages need: no study page waits for it. */
-const explaining: readonly string[] = ["method", "rules", "own", "takepart"];
+/** What only the pages of method, rules and taking part, sheets, and a gallery's own pages need: no study page waits for it. */
+const explaining: readonly string[] = ["method", "rules", "own", "takepart", "sheet", "maker"];
 
 /**
  * The files of `assets/`, from the templates at `templatesDir`, with every font there is: any page can be shown with them.

@@ -100,6 +100,11 @@ function readToken(token: Token): string {
 
 function createRenderer(): ReturnType<typeof createMarkdown> {
   const md = createMarkdown();
+  // No line breaks behind the hyphens of an option.
+  md.set({
+    highlight: (text) =>
+      md.utils.escapeHtml(text).replace(/--[a-z][a-z-]*/g, '<span class="option">$&</span>'),
+  });
   md.renderer.rules.image = (tokens, index) => md.utils.escapeHtml(tokens[index]?.content ?? "");
   md.renderer.rules.link_open = (tokens, index, options, _env, self) => {
     const token = tokens[index];

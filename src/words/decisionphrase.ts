@@ -9,12 +9,23 @@ import { capitalise } from "./phrase.ts";
  * Example: `Adopted on 2 May 2026 by the spring meeting, 11 for and 2 against. It reads from the quay.`
  */
 export function describeDecision(decision: Decision, status: Status, format: Format): string {
+  const { outcome, why } = tellDecision(decision, status, format);
+  return outcome === undefined ? why : `${outcome} ${why}`;
+}
+
+/** What became of it, where the day is known, and the reason, apart. */
+export function tellDecision(
+  decision: Decision,
+  status: Status,
+  format: Format,
+): { readonly outcome: string | undefined; readonly why: string } {
   const { why, date, by } = decision;
-  if (date === undefined) return why;
+  if (date === undefined) return { outcome: undefined, why };
   const values = { status, date: format.date(date), by: by ?? "", votes: listVotes(decision, format) };
   const told = values.votes === "" ? "proposal.decided" : "proposal.decidedVotes";
   const toldBy = values.votes === "" ? "proposal.decidedBy" : "proposal.decidedByVotes";
-  return `${format.say(by === undefined ? told : toldBy, values)} ${format.piece(capitalise(why))}`;
+  const outcome = format.say(by === undefined ? told : toldBy, values);
+  return { outcome, why: format.piece(capitalise(why)) };
 }
 
 /** `11 for, 2 against, and 1 abstained`. */

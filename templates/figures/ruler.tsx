@@ -97,6 +97,16 @@ export function RulerTable({
   );
 }
 
+/** The axis and its steps alone: what grades are read off. */
+export function RulerScale({ ruler }: { ruler: RulerView }): JSX.Element {
+  return (
+    <div class="ruler-one">
+      <Axis ruler={ruler} />
+      <BlankTrack ruler={ruler} />
+    </div>
+  );
+}
+
 /** Rows to be filled in by hand: the axis and its steps, and no mark. */
 export function BlankRuler({ ruler }: { ruler: RulerView }): JSX.Element {
   const say = useSay();
@@ -116,14 +126,20 @@ export function BlankRuler({ ruler }: { ruler: RulerView }): JSX.Element {
           <tr key={edge.key}>
             <th scope="row">{edge.called ?? edge.names}</th>
             <td class="ruler-contrast">
-              <svg class="ruler-track" aria-hidden="true" focusable="false">
-                <Steps ruler={ruler} />
-              </svg>
+              <BlankTrack ruler={ruler} />
             </td>
           </tr>
         ))}
       </tbody>
     </table>
+  );
+}
+
+function BlankTrack({ ruler }: { ruler: RulerView }): JSX.Element {
+  return (
+    <svg class="ruler-track" aria-hidden="true" focusable="false">
+      <Steps ruler={ruler} />
+    </svg>
   );
 }
 

@@ -5,7 +5,7 @@ import type { JSX } from "preact";
 import type { MakerPage } from "../../src/views/sheet/makerpage.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
-import { BuiltTable, DyeTable, MeasuredOutline } from "../parts/maker.tsx";
+import { BuiltTable, DyeTable, MeasuredFlag } from "../parts/maker.tsx";
 import { SheetFoot } from "../parts/sheets.tsx";
 import { useSay } from "../parts/words.tsx";
 
@@ -41,9 +41,9 @@ function Sheet({ maker }: { maker: MakerPage }): JSX.Element {
         <h2>
           {maker.name} <span class="sheets-kind">{say("maker.for")}</span>
         </h2>
+        <MeasuredFlag maker={maker} />
         <p>{maker.decision}</p>
         <p class="quiet">{maker.unofficial}</p>
-        <MeasuredOutline maker={maker} />
         <h3>{say("maker.built")}</h3>
         {maker.built.length > 0 && <BuiltTable rows={maker.built} />}
         <p class="quiet">{maker.builtHow.join(" ")}</p>

@@ -61,16 +61,11 @@ function Own({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
           )}
         </div>
         {own.below.length > 0 && (
-          <ul class="own-below">
-            {own.below.map(({ title, address, summary }) => (
-              <li key={address}>
-                <h2>
-                  <a href={address}>{title}</a>
-                </h2>
-                <p>{summary}</p>
-              </li>
+          <div class="own-below">
+            {own.below.map((below) => (
+              <Below key={below.group} below={below} />
             ))}
-          </ul>
+          </div>
         )}
         {own.next && (
           <p class="own-next">
@@ -83,6 +78,26 @@ function Own({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
         )}
       </article>
     </Document>
+  );
+}
+
+/** The pages of one group under its heading; those of none are headings themselves. */
+function Below({ below: { group, ways } }: { below: OwnPage["below"][number] }): JSX.Element {
+  const Heading = group === undefined ? "h2" : "h3";
+  return (
+    <section>
+      {group && <h2>{group}</h2>}
+      <ul>
+        {ways.map(({ title, address, summary }) => (
+          <li key={address}>
+            <Heading>
+              <a href={address}>{title}</a>
+            </Heading>
+            <p>{summary}</p>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

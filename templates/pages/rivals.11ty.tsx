@@ -28,6 +28,7 @@ function Flag({ flag }: { site: SiteView; flag: RivalsPage }): JSX.Element {
             {flag.all === undefined ? flag.count : <a href={flag.all}>{say("flagPage.all")}</a>}
           </p>
           <h1>{flag.title}</h1>
+          {flag.lead && <p class="lede">{flag.lead}</p>}
         </header>
         <Rivals plates={flag.plates} />
         {flag.proposals.length > 0 && <RivalTable proposals={flag.proposals} />}

@@ -38,7 +38,8 @@ export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Ele
             key={card.address}
             card={card}
             eager={index < 4}
-            decision={card.decision}
+            outcome={card.outcome}
+            decision={card.why}
             maker={card.maker}
           />
         ))}

@@ -41,12 +41,19 @@ function TakePart({ part }: { part: TakePartPage }): JSX.Element {
         <h1>{say("part.title")}</h1>
         <p class="lede">{say("part.lede")}</p>
       </header>
-      <section aria-labelledby="files">
+      <Bench part={part} />
+      <section class="part-files" aria-labelledby="files">
         <h2 id="files">{say("part.files")}</h2>
-        <ul>
-          <li>{say("part.drawing")}</li>
-          <li>{say("part.study")}</li>
-        </ul>
+        <dl>
+          <dt>
+            <code>original.svg</code>
+          </dt>
+          <dd>{say("part.drawing")}</dd>
+          <dt>
+            <code>study.md</code>
+          </dt>
+          <dd>{say("part.study")}</dd>
+        </dl>
         <p>{say("part.credit")}</p>
         <pre dir="ltr" tabindex={0}>
           <code>{creditLine}</code>
@@ -59,7 +66,6 @@ function TakePart({ part }: { part: TakePartPage }): JSX.Element {
         </pre>
         <p class="part-unscripted">{say("part.unscripted")}</p>
       </section>
-      <Bench part={part} />
       <section aria-labelledby="send">
         <h2 id="send">{say("part.send")}</h2>
         <p>{say(send.way === "mail" ? "part.sendByMail" : "part.sendAtForm")}</p>
@@ -119,6 +125,14 @@ function Change({ part: { palette } }: { part: TakePartPage }): JSX.Element {
   const say = useSay();
   return (
     <>
+      <div class="part-pair">
+        {sides.map(({ side, name, shown }) => (
+          <figure key={side}>
+            <div class="part-mat" role="img" aria-label={say(shown)} data-side={side} />
+            <figcaption>{say(name)}</figcaption>
+          </figure>
+        ))}
+      </div>
       <div class="part-choices">
         <p class="field">
           <label for="part-replace">{say("part.replace")}</label>
@@ -153,14 +167,6 @@ function Change({ part: { palette } }: { part: TakePartPage }): JSX.Element {
         data-unknown={say("part.unknown")}
         data-same={say("part.same")}
       />
-      <div class="part-pair">
-        {sides.map(({ side, name, shown }) => (
-          <figure key={side}>
-            <div class="part-mat" role="img" aria-label={say(shown)} data-side={side} />
-            <figcaption>{say(name)}</figcaption>
-          </figure>
-        ))}
-      </div>
     </>
   );
 }

@@ -12,16 +12,18 @@ import { Pair } from "./pair.tsx";
 import { Mat } from "./plate.tsx";
 import { useSay } from "./words.tsx";
 
-/** The entry of a study, in rows that a catalogue aligns. `eager` is for entries that open the page. */
+/** The entry of a study, in rows that a catalogue aligns. `eager` is for entries that open the page; `outcome` is a decision's. */
 export function Entry({
   card,
   eager,
   level = "h2",
+  outcome,
   decision,
   maker,
 }: {
   card: Card;
   eager: boolean;
+  outcome?: string | undefined;
   decision?: string | undefined;
   maker?: string | undefined;
   level?: "h2" | "h3";
@@ -34,14 +36,19 @@ export function Entry({
           <Mat key={plate.label} plate={plate} eager={eager} />
         ))}
       </div>
+      {outcome && (
+        <p class="entry-outcome">
+          <strong>{outcome}</strong>
+        </p>
+      )}
       <div class="entry-title">
         <CardTitle card={card} level={level} />
         <Byline
           authors={
-            decision && card.authors ? say("entry.putForward", { authors: card.authors }) : card.authors
+            outcome && card.authors ? say("entry.putForward", { authors: card.authors }) : card.authors
           }
           date={card.date}
-          {...(!decision && { decided: card.status })}
+          {...(!outcome && { decided: card.status })}
         />
       </div>
       <p class={decision ? "entry-decision" : "entry-change"}>

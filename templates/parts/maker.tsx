@@ -3,11 +3,23 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { BuiltRow, DyeRow, MakerPage } from "../../src/views/sheet/makerpage.ts";
+import { CaptionedPlate } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
 import { Message, useSay } from "./words.tsx";
 
-/** The redesign in outlines, its height and width along its sides. */
-export function MeasuredOutline({ maker }: { maker: MakerPage }): JSX.Element {
+/** The redesign in its colours, and in outlines with its height and width along its sides. */
+export function MeasuredFlag({ maker }: { maker: MakerPage }): JSX.Element {
+  return (
+    <div class="maker-flags">
+      <CaptionedPlate plate={maker.flag} eager>
+        {useSay()("sheet.redesign")}
+      </CaptionedPlate>
+      <MeasuredOutline maker={maker} />
+    </div>
+  );
+}
+
+function MeasuredOutline({ maker }: { maker: MakerPage }): JSX.Element {
   const { outline, sides, proportions } = maker;
   return (
     <figure class="maker-outline">
@@ -65,7 +77,7 @@ export function BuiltTable({ rows }: { rows: readonly BuiltRow[] }): JSX.Element
 export function DyeTable({ rows }: { rows: readonly DyeRow[] }): JSX.Element {
   const say = useSay();
   return (
-    <table class="maker-table">
+    <table class="maker-table maker-dyes">
       <thead>
         <tr>
           <th scope="col">{say("maker.colour")}</th>

@@ -13,9 +13,14 @@ export function Rivals({ plates }: { plates: readonly NumberedPlate[] }): JSX.El
   const say = useSay();
   const flags = (
     <div class="pair rival-flags">
-      {plates.map(({ plate, caption, address }) => (
+      {plates.map(({ plate, caption, clarity, address }) => (
         <CaptionedPlate key={plate.label} plate={plate} eager>
-          <span>{plate.label}</span> {address ? <a href={address}>{caption}</a> : caption && `· ${caption}`}
+          <div>
+            <span>{plate.label}</span> {address ? <a href={address}>{caption}</a> : caption}
+          </div>
+          <div class="rival-mark number">
+            {say("mark.clarity")} <strong>{clarity}</strong>
+          </div>
         </CaptionedPlate>
       ))}
     </div>

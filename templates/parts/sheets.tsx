@@ -4,7 +4,7 @@
 import type { JSX } from "preact";
 import type { SheetPage, SheetPart } from "../../src/views/sheet/sheetpage.ts";
 import type { SheetStudy } from "../../src/views/sheet/sheetpart.ts";
-import { BlankRuler, RulerTable } from "../figures/ruler.tsx";
+import { BlankRuler, RulerScale, RulerTable } from "../figures/ruler.tsx";
 import { Document } from "./document.tsx";
 import { ChipList, SignChip } from "./hatch.tsx";
 import { CaptionedPlate, Mat } from "./plate.tsx";
@@ -165,10 +165,8 @@ function Handout({ study }: { study: SheetStudy }): JSX.Element {
       </ol>
       {ruler ? (
         <div class="sheets-ruler">
-          <RulerTable ruler={ruler} rows={ruler.rows} />
-          <p class="quiet">
-            {say("sheet.ruler")} {ruler.left}
-          </p>
+          <RulerScale ruler={ruler} />
+          <p class="quiet">{ruler.scale}</p>
         </div>
       ) : (
         <p class="quiet">{say("sheet.noRuler")}</p>

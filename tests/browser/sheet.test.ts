@@ -76,8 +76,11 @@ test("a phone shows all of it without a script, and no rule of accessibility is 
     expect(await listViolations(page)).toEqual([]);
     // What a screen reader comes by, in its order.
     expect((await page.locator("main").ariaSnapshot()).replace(/\s+/g, " ")).toMatch(
-      /Handout" \[level=2\].*img "Original: .*img "Redesign: .*heading "Three questions".*table:.*Worksheet" \[level=2\].*in outlines".*For the teacher" \[level=2\].*heading "Answers"/,
+      /Handout" \[level=2\].*img "Original: .*img "Redesign: .*heading "Three questions".*lightness: weak under 30%.*Worksheet" \[level=2\].*in outlines".*For the teacher" \[level=2\].*heading "Answers".*table:/,
     );
+    // The class gets the questions, the teacher the answers.
+    const marks = (sheet: string) => page.locator(`${sheet} .ruler-track > circle`).count();
+    expect([await marks("#handout"), await marks("#worksheet"), await marks("#answers")]).toEqual([0, 0, 6]);
     const pictures = page.locator(".sheets-picture");
     expect(
       await pictures.evaluateAll((all) => all.map((one) => (one as HTMLImageElement).naturalWidth)),

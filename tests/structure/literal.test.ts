@@ -14,9 +14,9 @@ const names: readonly string[] = [
   ...["Thing", "Person", "Organization", "dark blue", "mid green", "light blue"],
 ];
 
-/** What machines read: styles, policies, headers, BibTeX, a file of an answer, names of typefaces and of a colour space. */
+/** What machines read: styles, names of files, marks in HTML, policies, headers, BibTeX, a file of an answer, names of typefaces and of a colour space. */
 const machines =
-  /^(?:edge|and|min|ΔE00|says: ask|CIELAB .*|Source (?:Serif 4|Sans 3)|(?:Serif|Sans) Delta|[\s\S]*(?:url\(|font-display:)[\s\S]*|original: original\.svg[\s\S]*|credit: \{[\s\S]*|trusted-types .*|X-Content-.*|Referrer-.*|; img-src.*|Cache-.*|nofollow .*|width=device-width.*|light dark|sum-title .*|<!DOCTYPE.*)$/;
+  /^(?:edge|and|min|ΔE00|says: ask|CIELAB .*|Source (?:Serif 4|Sans 3)|(?:Serif|Sans) Delta|[\s\S]*(?:url\(|font-display:)[\s\S]*|original\.svg|study\.md|<span class=.*|original: original\.svg[\s\S]*|credit: \{[\s\S]*|trusted-types .*|X-Content-.*|Referrer-.*|; img-src.*|Cache-.*|nofollow .*|width=device-width.*|light dark|sum-title .*|<!DOCTYPE.*)$/;
 
 /** Where a comma or a semicolon stands between items of a style, a policy, a record for search or a formula. */
 const listing: readonly string[] = [

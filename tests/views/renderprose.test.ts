@@ -97,6 +97,14 @@ test("deep quotes and long runs of brackets come back soon", () => {
   expect(spent()).toBeLessThan(5000);
 });
 
+test("an option in lines to type is one piece, and what is typed stays as it is", () => {
+  const html = htmlOf('```sh\nsurvey --json -- "<b>"\n---\n```\n');
+  expect(html).toBe(
+    '<pre><code class="language-sh">survey <span class="option">--json</span> -- &quot;&lt;b&gt;&quot;\n---\n</code></pre>',
+  );
+  expect(htmlOf("``` --x\na\n```")).toBe('<pre><code class="language---x">a\n</code></pre>');
+});
+
 test("the first sentence is that of the first paragraph, without marks", () => {
   expect(
     firstSentence("# Why\n\nThe *gull* is [lost](https://flags.example/)\nin the sea. Look again.", "en"),

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../src/words/format.ts";
-import { countRivals, describeRival } from "../../src/words/rivalphrase.ts";
+import { countRivals, describeClearest, describeRival } from "../../src/words/rivalphrase.ts";
 
 const format = createFormat("en");
 
@@ -13,4 +13,19 @@ test("up to ten in words, beyond in figures", () => {
   expect(describeRival(10, format)).toBe("one of ten proposals for it");
   expect(countRivals(11, 11, format)).toBe("11 proposals for one flag");
   expect(countRivals(24, 80, format)).toBe("80 proposals for one flag, the first 24 shown");
+});
+
+test("the clearest leads, all that are level in whole percent, or none", () => {
+  const lead = (before: number | null, ...after: (number | null)[]) =>
+    describeClearest(
+      after.map((is, at) => ({ number: String(at + 1), clarity: [before, is] as const })),
+      format,
+    );
+  expect(lead(57.2, 86.1, 100)).toBe("Proposal 2 is the clearest: clarity rises from 57% to 100%.");
+  expect(lead(57.2, 86.1, 85.9, 60)).toBe(
+    "Proposals 1 and 2 are the clearest: clarity rises from 57% to 86%.",
+  );
+  expect(lead(57.2, 57.4, 40)).toBe("No proposal is clearer than the original: its clarity is 57%.");
+  expect(lead(57.2, 12, null)).toBe("No proposal is clearer than the original: its clarity is 57%.");
+  expect([lead(57.2, 86), lead(null, null, null), lead(10)]).toEqual([undefined, undefined, undefined]);
 });

@@ -17,6 +17,8 @@ export interface Page {
   readonly menu?: string;
   /** Its place among its neighbours. */
   readonly order?: number;
+  /** The heading under which the page above lists it, with others of the same. */
+  readonly group?: string;
   /** Markdown. */
   readonly body: string;
   /** Line on which the text begins in its file, from 1. */
@@ -32,13 +34,21 @@ const pageSchema = z.strictObject({
     .max(10_000)
     .describe("Its place among its neighbours, the smallest first; without it, it comes after them.")
     .exactOptional(),
+  group: line(60)
+    .describe("The heading under which the page above lists it, with others that have the same.")
+    .exactOptional(),
 });
 
 const pageKind: MarkdownKind<z.infer<typeof pageSchema>> = {
   schema: pageSchema,
   guide: {
     whole: "A page",
-    examples: { title: "title: How to take part", menu: "menu: About", order: "order: 1" },
+    examples: {
+      title: "title: How to take part",
+      menu: "menu: About",
+      order: "order: 1",
+      group: "group: For teachers",
+    },
   },
   check: (raw) => [...checkInvisible(raw), ...checkScripts(raw)],
   shows: "studies",

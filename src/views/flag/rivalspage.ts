@@ -5,7 +5,7 @@ import type { ComparedEdge } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
 import { findReplaced } from "../../words/paintname.ts";
 import { capitalise, formatNames } from "../../words/phrase.ts";
-import { countRivals } from "../../words/rivalphrase.ts";
+import { countRivals, describeClearest } from "../../words/rivalphrase.ts";
 import { describeVerdict, type VerdictView } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { listPlacedEdges } from "../edge/edgeaddress.ts";
@@ -28,6 +28,8 @@ export interface RivalsPage {
   readonly frame: Frame;
   readonly title: string;
   readonly count: string;
+  /** Which is the clearest; undefined where there are not two. */
+  readonly lead: string | undefined;
   /** The way back to all of them, where these are two. */
   readonly all: string | undefined;
   /** Who named it, and why; none where two of its studies stand alone. */
@@ -46,6 +48,7 @@ export interface RivalsPage {
 export interface NumberedPlate {
   readonly plate: Plate;
   readonly caption: string;
+  readonly clarity: string;
   /** Where its study is; undefined for the original. */
   readonly address: string | undefined;
 }
@@ -132,6 +135,10 @@ function presentOne(
     ),
     title: flag.name,
     count: capitalise(count),
+    lead: describeClearest(
+      chosen.map(({ result: { comparison }, number }) => ({ number, clarity: comparison.clarity })),
+      format,
+    ),
     nominated,
     survey: link(`${surveyPath}#${anchorOf(flag.entry)}`),
     all: pairs === undefined ? link(formatFlagPath(flag.slug)) : undefined,
@@ -140,6 +147,7 @@ function presentOne(
       ...proposals.map(({ number, card }) => ({
         plate: { ...card.plates[1], label: format.say("flagPage.proposal", { number }) },
         caption: card.change,
+        clarity: card.clarity.after,
         address: card.address,
       })),
     ],
@@ -182,16 +190,15 @@ function pictureFlag(
 function presentOriginal({ entry, studies }: RivalFlag, link: Linker, format: Format): NumberedPlate {
   const label = format.say(studies.length === 0 ? "plate.asItIs" : "plate.original");
   const plate = presentPlate(label, link(placeDrawing(entry)), entry.measure, format);
-  return { plate, caption: sayMarks(entry.measure, format), address: undefined };
-}
-
-/** `Clarity 17%, weakest edge 8%`; of a flag of one colour nothing. */
-function sayMarks({ clarity, weakestEdge }: RivalFlag["entry"]["measure"], format: Format): string {
-  if (clarity === null || weakestEdge === null) return "";
-  return format.say("flagPage.marks", {
+  const { clarity, weakestEdge } = entry.measure;
+  return {
+    plate,
+    caption: weakestEdge
+      ? format.say("flagPage.weakest", { contrast: format.contrast(weakestEdge.contrast) })
+      : "",
     clarity: format.percent(clarity),
-    contrast: format.contrast(weakestEdge.contrast),
-  });
+    address: undefined,
+  };
 }
 
 function presentProposal(

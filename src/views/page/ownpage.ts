@@ -24,8 +24,11 @@ export interface OwnPage {
   readonly above: readonly Way[];
   /** HTML that we wrote, studies and drawings. */
   readonly blocks: readonly ProseBlock<PageFigure>[];
-  /** The pages below it, each with its first sentence. */
-  readonly below: readonly (Way & { readonly summary: string })[];
+  /** The pages below it, each with its first sentence, under their headings; those without one have none. */
+  readonly below: readonly {
+    readonly group: string | undefined;
+    readonly ways: readonly (Way & { readonly summary: string })[];
+  }[];
   /** All pages below the same page, this one among them; none of a page that lies in no folder, or alone in one. */
   readonly beside: readonly (Way & { readonly isHere: boolean })[];
   readonly next: Way | undefined;
@@ -153,8 +156,14 @@ function listAbove(path: string, pages: readonly Page[], link: Linker): readonly
   return [...listAbove(parent, pages, link), ...(page === undefined ? [] : [presentWay(page, link)])];
 }
 
+/** Groups in the order of their first pages. */
 function listWays(pages: readonly Page[], link: Linker, language: string): OwnPage["below"] {
-  return pages.map((page) => ({ ...presentWay(page, link), summary: summaryOf(page, language) }));
+  return [...new Set(pages.map(({ group }) => group))].map((group) => ({
+    group,
+    ways: pages
+      .filter((page) => page.group === group)
+      .map((page) => ({ ...presentWay(page, link), summary: summaryOf(page, language) })),
+  }));
 }
 
 function presentWay({ path, title }: Page, link: Linker): Way {

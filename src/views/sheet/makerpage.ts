@@ -13,7 +13,7 @@ import { formatTitle } from "../../words/title.ts";
 import { formatCanonical, linkFrom } from "../address.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
-import { type Plate, presentPlate } from "../plate.ts";
+import { type Plate, presentPair } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
 import { presentNotes } from "../study/notes.ts";
 import { hatchedFiles } from "./sheetpart.ts";
@@ -28,6 +28,7 @@ export interface MakerPage {
   readonly foot: string;
   readonly unofficial: string;
   readonly decision: string | undefined;
+  readonly flag: Plate;
   readonly outline: Plate;
   /** Written along the sides of the outline. */
   readonly sides: Readonly<Record<"width" | "height", string>>;
@@ -71,7 +72,7 @@ export function formatMakerPath({ slug, status }: StudyResult["study"]): string 
 /** The sheet of a study; none where it is not adopted. */
 export function presentMaker(result: StudyResult, gallery: Gallery, format: Format): readonly MakerPage[] {
   const { say } = format;
-  const { study, comparison } = result;
+  const { study } = result;
   const path = formatMakerPath(study);
   if (path === undefined) return [];
   const home = formatStudyPath(study.slug);
@@ -79,6 +80,7 @@ export function presentMaker(result: StudyResult, gallery: Gallery, format: Form
   const title = formatTitle(study, format);
   const { unofficial, decision } = presentNotes(result, gallery, link, home, format);
   const name = study.flag ?? study.title;
+  const [, flag] = presentPair(result, link, format);
   const description = `${say("maker.description")} ${unofficial}`;
   const head = { path, title: say("maker.title", { title }), description, isArticle: true };
   return [
@@ -95,8 +97,10 @@ export function presentMaker(result: StudyResult, gallery: Gallery, format: Form
       foot: [gallery.title, formatCanonical(gallery.address, home)].filter(Boolean).join(" · "),
       unofficial,
       decision,
+      flag,
       outline: {
-        ...presentPlate(say("maker.redesign"), link(`${home}${hatchedFiles.made}`), comparison.after, format),
+        ...flag,
+        src: link(`${home}${hatchedFiles.made}`),
         alt: say("maker.outline", { name }),
       },
       ...presentBuilt(result, format),

@@ -2,6 +2,7 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import { basicWords } from "../../colour/basicword.ts";
 import { parseColour } from "../../colour/colourtext.ts";
+import { clearFrom, softFrom, strongFrom } from "../../colour/contrast.ts";
 import { hatchings } from "../../colour/hatching.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import { sayColour } from "../../words/colourphrase.ts";
@@ -26,8 +27,8 @@ export interface SheetStudy {
   readonly verdict: VerdictView;
   readonly plates: readonly [Plate, Plate];
   readonly hatched: readonly [Plate, Plate];
-  /** Undefined where there is no edge. `left` says how many edges have no room. */
-  readonly ruler: (RulerView & { readonly left: string | undefined }) | undefined;
+  /** Undefined where there is no edge. `scale` says what its steps are, `left` how many edges have no room. */
+  readonly ruler: (RulerView & { readonly scale: string; readonly left: string | undefined }) | undefined;
   readonly questions: readonly Question[];
   /** The original to colour in. */
   readonly outline: Plate;
@@ -134,6 +135,11 @@ function cutRuler(ruler: RulerView | undefined, format: Format): SheetStudy["rul
     ...ruler,
     rows: all.slice(0, most.edges),
     rest: undefined,
+    scale: format.say("sheet.scale", {
+      soft: format.percent(softFrom),
+      clear: format.percent(clearFrom),
+      strong: format.percent(strongFrom),
+    }),
     left: left > 0 ? format.say("sheet.left", { count: left }) : undefined,
   };
 }

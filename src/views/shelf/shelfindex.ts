@@ -111,9 +111,15 @@ export function presentShelfIndexes(
   format: Format,
 ): readonly ShelfIndex[] {
   return kinds.flatMap((kind) => {
-    const shelves = listShelves(results, kind, format);
+    const shelves = listForIndex(results, kind, format);
     return divideList(`/${kind}/`, shelves).map((page) => presentIndex(kind, page, results, gallery, format));
   });
+}
+
+/** Tags that most studies have first: most have but one. Authors as in the alphabet. */
+function listForIndex(results: readonly StudyResult[], kind: ShelfKind, format: Format): readonly Shelf[] {
+  const shelves = listShelves(results, kind, format);
+  return kind === "tags" ? [...shelves].sort((a, b) => b.results.length - a.results.length) : shelves;
 }
 
 function presentIndex(

@@ -2,7 +2,7 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import { slugOf } from "../../words/addressslug.ts";
-import { describeDecision } from "../../words/decisionphrase.ts";
+import { describeDecision, tellDecision } from "../../words/decisionphrase.ts";
 import type { WordId } from "../../words/en/all.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
@@ -39,8 +39,9 @@ export interface ShelfPage {
   readonly kind: { readonly text: string; readonly address: string; readonly all: string };
   readonly name: string;
   readonly count: string;
-  /** In the list of decisions each with its own, its day, and the address of the sheet for makers of what is adopted. */
-  readonly cards: readonly (Card & Partial<Readonly<Record<"decision" | "decided" | "maker", string>>>)[];
+  /** In the list of decisions each with its own, what became of it and why apart, its day, and the address of the sheet for makers of what is adopted. */
+  readonly cards: readonly (Card &
+    Partial<Readonly<Record<"decision" | "outcome" | "why" | "decided" | "maker", string>>>)[];
   /** The ways to the other pages of a long list; undefined where this is all of it. */
   readonly pages: PagesView | undefined;
 }
@@ -127,13 +128,16 @@ function presentOne(
       const card = presentCard(result, link, format);
       const { decision, status } = result.study;
       const maker = formatMakerPath(result.study);
-      if (kind === "decisions")
+      if (kind === "decisions") {
+        const told = decision && tellDecision(decision, status, format);
         return {
           ...card,
-          ...(decision && { decision: describeDecision(decision, status, format) }),
+          outcome: told?.outcome ?? card.status.word,
+          ...(told && { why: told.why, decision: describeDecision(decision, status, format) }),
           ...(decision?.date && { decided: decision.date }),
           ...(maker && { maker: link(maker) }),
         };
+      }
       return kind === "authors" ? { ...card, authors: nameOthers(result, shelf.slug, format) } : card;
     }),
     pages,

@@ -308,7 +308,10 @@ export const german: Catalogue = {
   "flagPage.namedShort": "Von Lesern genannt.",
   "flagPage.named": "Von Lesern genannt",
   "flagPage.proposal": "Vorschlag {number}",
-  "flagPage.marks": "Klarheit {clarity}, schwächste Kante {contrast}",
+  "flagPage.weakest": "Schwächste Kante {contrast}",
+  "flagPage.clearest":
+    "{count, plural, one {Am klarsten ist Vorschlag {numbers}} other {Am klarsten sind die Vorschläge {numbers}}}: Die Klarheit steigt von {before} auf {after}.",
+  "flagPage.noneClearer": "Kein Vorschlag ist klarer als das Original: Seine Klarheit ist {before}.",
   "flagPage.all": "Alle Vorschläge",
   "flagPage.pairs": "Zwei nebeneinander: <list></list>",
   "flagPage.edges": "Was jeder Vorschlag besser und schlechter macht",
@@ -449,7 +452,6 @@ export const german: Catalogue = {
   "maker.for": "Für Hersteller",
   "maker.print": "Zum Drucken: der Druckbefehl des Browsers, A4 oder Letter, hochkant. Eine Seite.",
   "maker.toStudy": "Zur Studie",
-  "maker.redesign": "Neuentwurf",
   "maker.outline": "Der Neuentwurf in Umrissen: {name}",
   "maker.proportions": "Höhe zu Breite <number>{proportions}</number>. Liek links.",
   "maker.built": "Konstruktion",
@@ -930,9 +932,9 @@ export const german: Catalogue = {
     "Eine Studie ist ein Ordner mit zwei Dateien: der Zeichnung einer Flagge und einem Text, der eine Farbänderung nennt und begründet. Dafür braucht man weder ein Konto noch ein Programm.",
   "part.files": "Die zwei Dateien",
   "part.drawing":
-    "original.svg: die Flagge, wie sie ist, als SVG gezeichnet, höchstens 512 KB. Pixelbilder und Fotografien lassen sich nicht umfärben.",
+    "Die Flagge, wie sie ist, als SVG gezeichnet, höchstens 512 KB. Pixelbilder und Fotografien lassen sich nicht umfärben.",
   "part.study":
-    "study.md: reiner Text. Zwischen den beiden Zeilen aus Bindestrichen stehen der Titel, die Farbe, die ersetzt wird, und die Farbe, die an ihre Stelle tritt; darunter die Gründe.",
+    "Reiner Text. Zwischen den beiden Zeilen aus Bindestrichen stehen der Titel, die Farbe, die ersetzt wird, und die Farbe, die an ihre Stelle tritt; darunter die Gründe.",
   "part.credit":
     "Ist die Zeichnung von jemand anderem, steht über der zweiten Zeile aus Bindestrichen, von wem sie ist und unter welcher Lizenz, so:",
   "part.template": "Ein Text zum Anfangen",
@@ -1231,8 +1233,8 @@ export const german: Catalogue = {
   "sheet.answers": "Lösungen",
   "sheet.redesign": "Neuentwurf, inoffizielle Studie",
   "sheet.questions": "Drei Fragen",
-  "sheet.ruler":
-    "Kontrast ist, wie weit zwei Farben, die aneinanderstoßen, in der Helligkeit auseinanderliegen. Ring: das Original. Punkt: der Neuentwurf.",
+  "sheet.scale":
+    "Kontrast ist, wie weit zwei Farben, die aneinanderstoßen, in der Helligkeit auseinanderliegen: schwach unter {soft}, weich ab {soft}, klar ab {clear}, stark ab {strong}.",
   "sheet.left":
     "{count, plural, one {# weitere Kante steht auf der Seite der Studie.} other {# weitere Kanten stehen auf der Seite der Studie.}}",
   "sheet.noRuler": "Eine einzige Farbe: keine Kanten zu messen.",
@@ -1278,7 +1280,7 @@ export const german: Catalogue = {
   "shelf.authorsLede": "Alle, die hier eine Studie vorgelegt haben, mit dem, was sie vorschlagen.",
   "shelf.noAuthors": "Noch nennt keine Studie einen Autor. Hier wird der erste Name stehen.",
   "shelf.tags": "Stichwörter",
-  "shelf.tagsLede": "Wovon die Studien handeln, in den Worten ihrer Autoren.",
+  "shelf.tagsLede": "Wovon die Studien handeln, in den Worten ihrer Autoren, die häufigsten zuerst.",
   "shelf.noTags": "Noch hat keine Studie ein Stichwort. Autoren setzen sie in ihre Studien.",
   "shelf.author": "Autor",
   "shelf.tag": "Stichwort",

@@ -9,7 +9,11 @@ export const flagPage = {
   "flagPage.named": "Named by readers",
   "flagPage.proposal": "Proposal {number}",
   /** Under the original. */
-  "flagPage.marks": "Clarity {clarity}, weakest edge {contrast}",
+  "flagPage.weakest": "Weakest edge {contrast}",
+  /** What leads: one, or several that are level. `numbers`: a list. */
+  "flagPage.clearest":
+    "{count, plural, one {Proposal {numbers} is} other {Proposals {numbers} are}} the clearest: clarity rises from {before} to {after}.",
+  "flagPage.noneClearer": "No proposal is clearer than the original: its clarity is {before}.",
   /** A way. */
   "flagPage.all": "All proposals",
   /** `list` becomes links: “1 and 2, 1 and 3”. */

@@ -10,7 +10,6 @@ export const maker = {
   "maker.for": "For makers",
   "maker.print": "To print: the print command of your browser, A4 or Letter, upright. One page.",
   "maker.toStudy": "The study",
-  "maker.redesign": "Redesign",
   /** In place of the picture. */
   "maker.outline": "The redesign of {name} in outlines",
   "maker.proportions": "Height to width <number>{proportions}</number>. Hoist on the left.",

@@ -9,10 +9,11 @@ export const part = {
   "part.lede":
     "A study is a folder with two files: the drawing of a flag, and a text that names one change of colour and argues for it. You need no account and no program to write one.",
   "part.files": "The two files",
+  /** What is said of each file, whose name stands above it. */
   "part.drawing":
-    "original.svg: the flag as it is, drawn in SVG, 512 KB at most. Pictures of pixels and photographs cannot be recoloured.",
+    "The flag as it is, drawn in SVG, 512 KB at most. Pictures of pixels and photographs cannot be recoloured.",
   "part.study":
-    "study.md: plain text. Between the two lines of hyphens stand the title, the colour that is replaced and the colour that takes its place; under them, your reasons.",
+    "Plain text. Between the two lines of hyphens stand the title, the colour that is replaced and the colour that takes its place; under them, your reasons.",
   /** Before a line of a file. */
   "part.credit":
     "If the drawing is not yours, say whose it is and under which licence, in a line like this above the second line of hyphens:",

@@ -18,8 +18,9 @@ export const sheet = {
   /** Under the second flag of the handout. */
   "sheet.redesign": "Redesign, unofficial study",
   "sheet.questions": "Three questions",
-  "sheet.ruler":
-    "Contrast is how far two colours that meet are apart in lightness. Ring: the original. Dot: the redesign.",
+  /** Under the scale of the handout, which holds no answer. Values: limits in percent. */
+  "sheet.scale":
+    "Contrast is how far two colours that meet are apart in lightness: weak under {soft}, soft from {soft}, clear from {clear}, strong from {strong}.",
   "sheet.left": "{count, plural, one {# more edge is} other {# more edges are}} on the page of the study.",
   "sheet.noRuler": "One colour: no edges to measure.",
   "sheet.hatched": "In lines, for grey print",

@@ -11,7 +11,7 @@ export const shelf = {
   "shelf.authorsLede": "Everyone who has put a study forward here, with what they propose.",
   "shelf.noAuthors": "No study names an author yet. The first name will stand here.",
   "shelf.tags": "Tags",
-  "shelf.tagsLede": "What the studies are about, in the words of their authors.",
+  "shelf.tagsLede": "What the studies are about, in the words of their authors, the most used first.",
   "shelf.noTags": "No study has a tag yet. Authors add them in their study files.",
   /** What a page is of, over its title: the name of an author, a tag, or a title. */
   "shelf.author": "Author",

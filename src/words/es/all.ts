@@ -294,7 +294,10 @@ export const spanish: Catalogue = {
   "flagPage.namedShort": "Señalada por lectores.",
   "flagPage.named": "Señalada por lectores",
   "flagPage.proposal": "Propuesta {number}",
-  "flagPage.marks": "Nitidez {clarity}, límite más débil {contrast}",
+  "flagPage.weakest": "Límite más débil {contrast}",
+  "flagPage.clearest":
+    "{count, plural, one {La propuesta {numbers} es la más nítida} other {Las propuestas {numbers} son las más nítidas}}: la nitidez sube del {before} al {after}.",
+  "flagPage.noneClearer": "Ninguna propuesta es más nítida que el original: su nitidez es del {before}.",
   "flagPage.all": "Todas las propuestas",
   "flagPage.pairs": "Dos lado a lado: <list></list>",
   "flagPage.edges": "Qué mejora y qué empeora cada una",
@@ -438,7 +441,6 @@ export const spanish: Catalogue = {
   "maker.for": "Para fabricantes",
   "maker.print": "Para imprimir: la orden de impresión de su navegador, A4 o Carta, en vertical. Una página.",
   "maker.toStudy": "El estudio",
-  "maker.redesign": "Rediseño",
   "maker.outline": "El rediseño de {name}, en contornos",
   "maker.proportions": "Alto por ancho <number>{proportions}</number>. La vaina, a la izquierda.",
   "maker.built": "Construcción",
@@ -915,9 +917,9 @@ export const spanish: Catalogue = {
     "Un estudio es una carpeta con dos archivos: el dibujo de una bandera y un texto que nombra un cambio de color y lo defiende. No hace falta cuenta ni programa para escribirlo.",
   "part.files": "Los dos archivos",
   "part.drawing":
-    "original.svg: la bandera como es, dibujada en SVG, 512 KB como mucho. Las imágenes de píxeles y las fotografías no se pueden recolorear.",
+    "La bandera como es, dibujada en SVG, 512 KB como mucho. Las imágenes de píxeles y las fotografías no se pueden recolorear.",
   "part.study":
-    "study.md: texto simple. Entre las dos líneas de guiones van el título, el color que se sustituye y el que ocupa su lugar; debajo, sus razones.",
+    "Texto simple. Entre las dos líneas de guiones van el título, el color que se sustituye y el que ocupa su lugar; debajo, sus razones.",
   "part.credit":
     "Si el dibujo no es suyo, diga de quién es y con qué licencia, en una línea como esta, encima de la segunda línea de guiones:",
   "part.template": "Un texto para empezar",
@@ -1212,8 +1214,8 @@ export const spanish: Catalogue = {
   "sheet.answers": "Respuestas",
   "sheet.redesign": "Rediseño, estudio no oficial",
   "sheet.questions": "Tres preguntas",
-  "sheet.ruler":
-    "El contraste es cuánto distan en claridad dos colores que se tocan. Anillo: el original. Punto: el rediseño.",
+  "sheet.scale":
+    "El contraste es cuánto distan en claridad dos colores que se tocan: débil por debajo de {soft}, suave desde {soft}, nítido desde {clear}, fuerte desde {strong}.",
   "sheet.left":
     "{count, plural, one {Hay # límite más en la página del estudio.} other {Hay # límites más en la página del estudio.}}",
   "sheet.noRuler": "Un solo color: no hay límites que medir.",
@@ -1259,7 +1261,7 @@ export const spanish: Catalogue = {
   "shelf.authorsLede": "Cuantos han presentado aquí un estudio, con lo que proponen.",
   "shelf.noAuthors": "Ningún estudio nombra aún a un autor. Aquí figurará el primer nombre.",
   "shelf.tags": "Etiquetas",
-  "shelf.tagsLede": "De qué tratan los estudios, en palabras de sus autores.",
+  "shelf.tagsLede": "De qué tratan los estudios, en palabras de sus autores, primero las más usadas.",
   "shelf.noTags": "Ningún estudio tiene aún etiqueta. Las ponen los autores en sus estudios.",
   "shelf.author": "Autor",
   "shelf.tag": "Etiqueta",

@@ -304,7 +304,10 @@ export const french: Catalogue = {
   "flagPage.namedShort": "Désigné par les lecteurs.",
   "flagPage.named": "Désigné par les lecteurs",
   "flagPage.proposal": "Proposition {number}",
-  "flagPage.marks": "Netteté {clarity}, limite la plus faible {contrast}",
+  "flagPage.weakest": "Limite la plus faible {contrast}",
+  "flagPage.clearest":
+    "{count, plural, one {La proposition {numbers} est la plus nette} other {Les propositions {numbers} sont les plus nettes}} : la netteté monte de {before} à {after}.",
+  "flagPage.noneClearer": "Aucune proposition n’est plus nette que l’original : sa netteté est de {before}.",
   "flagPage.all": "Toutes les propositions",
   "flagPage.pairs": "Deux côte à côte : <list></list>",
   "flagPage.edges": "Ce que chacune gagne et perd",
@@ -449,7 +452,6 @@ export const french: Catalogue = {
   "maker.print":
     "Pour imprimer : la commande d’impression de votre navigateur, A4 ou Letter, en hauteur. Une page.",
   "maker.toStudy": "L’étude",
-  "maker.redesign": "Nouveau dessin",
   "maker.outline": "{name} : le nouveau dessin, au trait",
   "maker.proportions": "Hauteur sur largeur <number>{proportions}</number>. Guindant à gauche.",
   "maker.built": "Construction",
@@ -932,9 +934,9 @@ export const french: Catalogue = {
     "Une étude est un dossier de deux fichiers : le dessin d’un drapeau, et un texte qui nomme un changement de couleur et le défend. Il n’y faut ni compte ni programme.",
   "part.files": "Les deux fichiers",
   "part.drawing":
-    "original.svg : le drapeau tel qu’il est, dessiné en SVG, 512 Ko au plus. Les images en pixels et les photographies ne peuvent être recolorées.",
+    "Le drapeau tel qu’il est, dessiné en SVG, 512 Ko au plus. Les images en pixels et les photographies ne peuvent être recolorées.",
   "part.study":
-    "study.md : du texte simple. Entre les deux lignes de tirets viennent le titre, la couleur remplacée et celle qui prend sa place ; en dessous, vos raisons.",
+    "Du texte simple. Entre les deux lignes de tirets viennent le titre, la couleur remplacée et celle qui prend sa place ; en dessous, vos raisons.",
   "part.credit":
     "Si le dessin n’est pas de vous, dites de qui il est et sous quelle licence, par une ligne comme celle-ci, au-dessus de la seconde ligne de tirets :",
   "part.template": "Un texte pour commencer",
@@ -1231,8 +1233,8 @@ export const french: Catalogue = {
   "sheet.answers": "Réponses",
   "sheet.redesign": "Nouveau dessin, étude non officielle",
   "sheet.questions": "Trois questions",
-  "sheet.ruler":
-    "Le contraste est l’écart de clarté entre deux couleurs qui se touchent. Anneau : l’original. Point : le nouveau dessin.",
+  "sheet.scale":
+    "Le contraste est l’écart de clarté entre deux couleurs qui se touchent. Une limite est faible au-dessous de {soft}, douce à partir de {soft}, nette à partir de {clear}, forte à partir de {strong}.",
   "sheet.left":
     "{count, plural, one {# autre limite est sur la page de l’étude.} other {# autres limites sont sur la page de l’étude.}}",
   "sheet.noRuler": "Une seule couleur : aucune limite à mesurer.",
@@ -1278,7 +1280,7 @@ export const french: Catalogue = {
   "shelf.authorsLede": "Tous ceux qui ont présenté ici une étude, avec ce qu’ils proposent.",
   "shelf.noAuthors": "Aucune étude ne nomme encore d’auteur. Le premier nom figurera ici.",
   "shelf.tags": "Mots-clés",
-  "shelf.tagsLede": "Ce dont traitent les études, dans les mots de leurs auteurs.",
+  "shelf.tagsLede": "Ce dont traitent les études, dans les mots de leurs auteurs, les plus employés d’abord.",
   "shelf.noTags": "Aucune étude n’a encore de mot-clé. Les auteurs les mettent dans leurs études.",
   "shelf.author": "Auteur",
   "shelf.tag": "Mot-clé",

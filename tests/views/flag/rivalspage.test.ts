@@ -9,10 +9,12 @@ const named = (count: number) => rivalResult(Array.from({ length: count }, (_, a
 
 test("the original first, then each redesign with its change and the way to its study", () => {
   const [page] = presentRivals(named(2), format);
-  expect(page?.plates.map(({ plate, caption, address }) => [plate.label, caption, address])).toEqual([
-    ["Original", "Clarity 74%, weakest edge 25%", undefined],
-    ["Proposal 1", "Red becomes yellow.", "../../studies/s0/"],
-    ["Proposal 2", "Red becomes yellow.", "../../studies/s1/"],
+  expect(
+    page?.plates.map(({ plate, caption, clarity, address }) => [plate.label, caption, clarity, address]),
+  ).toEqual([
+    ["Original", "Weakest edge 25%", "74%", undefined],
+    ["Proposal 1", "Red becomes yellow.", "100%", "../../studies/s0/"],
+    ["Proposal 2", "Red becomes yellow.", "100%", "../../studies/s1/"],
   ]);
   expect(page?.plates[0]?.plate.src).toBe("../../studies/s0/original.svg");
 });

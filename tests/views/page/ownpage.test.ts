@@ -60,13 +60,14 @@ test("drawings as their author calls them, else as their file is; a flag of the 
 });
 
 test("a page leads to those below it, and each of them up, back and on", () => {
-  expect(find("guide")?.below).toEqual([
-    {
-      title: "On guide/first",
-      address: "first/",
-      summary: "<b>No</b> all",
-    },
-    { title: "On guide/second", address: "second/", summary: "On guide/second" },
+  const first = { title: "On guide/first", address: "first/", summary: "<b>No</b> all" };
+  const second = { title: "On guide/second", address: "second/", summary: "On guide/second" };
+  expect(find("guide")?.below).toEqual([{ group: undefined, ways: [first, second] }]);
+  const grouped = pages.map((page) => (page.path === "guide/second" ? { ...page, group: "Later" } : page));
+  const [guide] = presentPages({ ...result, pages: grouped }, createFormat("en"));
+  expect(guide?.below).toEqual([
+    { group: undefined, ways: [first] },
+    { group: "Later", ways: [second] },
   ]);
   expect(find("guide/second")).toMatchObject({
     above: [{ title: "On guide", address: "../" }],
@@ -84,6 +85,8 @@ test("every page has the navigation, which marks where it is, and a list of what
     { word: "Guide", address: "../", isHere: true },
     { word: "Pages", address: "../../pages/", isHere: false },
   ]);
-  expect(find("pages")?.below.map(({ address }) => address)).toEqual(["../alone/"]);
+  expect(find("pages")?.below.flatMap(({ ways }) => ways.map(({ address }) => address))).toEqual([
+    "../alone/",
+  ]);
   expect(presentPages({ ...result, pages: [] }, createFormat("en"))).toHaveLength(1);
 });

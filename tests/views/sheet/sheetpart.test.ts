@@ -33,6 +33,9 @@ test("the ruler has room for four edges and counts the others", () => {
   expect(ruler?.rows).toHaveLength(4);
   expect(ruler?.left).toMatch(/^3 more edges/);
   expect(present(studyResult).ruler?.left).toBeUndefined();
+  expect(present(studyResult).ruler?.scale).toMatch(
+    /weak under 30%, soft from 30%, clear from 45%, strong from 60%\.$/,
+  );
 });
 
 test("the palette has fifteen colours at most, and all colours with lines but grey and pink are named", () => {

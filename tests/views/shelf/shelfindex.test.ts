@@ -34,6 +34,13 @@ test("/authors/ and /tags/ list every name with its studies", () => {
   ]);
 });
 
+test("tags that most studies have come first, authors as in the alphabet", () => {
+  const more = [by("three", ["Ada Quay"], ["bird", "stripe"]), by("four", [], ["stripe", "cross"])];
+  const [authors, tags] = presentShelfIndexes([...results, ...more], gallery, format);
+  expect(tags?.entries.map(({ name }) => name)).toEqual(["stripe", "bird", "charge", "cross"]);
+  expect(authors?.entries.map(({ name }) => name)).toEqual(["Ada Quay", "Ines Valcourt", "Tobin Arkwell"]);
+});
+
 test("the tag of one study leads straight to it; each study is there with both its flags", () => {
   const [, tags] = presentShelfIndexes(results, gallery, format);
   expect(tags?.entries[0]).toMatchObject({

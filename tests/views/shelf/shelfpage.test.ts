@@ -36,10 +36,12 @@ test("what is decided has a list, the latest decision first, each with its day a
     createFormat("en-GB"),
   );
   expect(list?.folder).toBe("decisions");
-  expect(list?.cards.map(({ search, decided: day, decision }) => [search.slug, day, decision])).toEqual([
-    ["late", "2026-06-01", "Declined on 1 June 2026 by the meeting, 1 for and 9 against. Too dark."],
-    ["early", "2026-05-01", "Declined on 1 May 2026. Too pale."],
-    ["made", "2026-04-30", "Adopted on 30 April 2026. It reads."],
+  expect(
+    list?.cards.map(({ search, decided: day, outcome, why }) => [search.slug, day, outcome, why]),
+  ).toEqual([
+    ["late", "2026-06-01", "Declined on 1 June 2026 by the meeting, 1 for and 9 against.", "Too dark."],
+    ["early", "2026-05-01", "Declined on 1 May 2026.", "Too pale."],
+    ["made", "2026-04-30", "Adopted on 30 April 2026.", "It reads."],
   ]);
   expect(list?.cards.map(({ maker }) => maker)).toEqual([undefined, undefined, "../studies/made/maker/"]);
 });
