@@ -2,7 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { DrawnPlate, Plate } from "../../src/views/plate.ts";
+import type { DrawnPlate, MarkedPlate, Plate } from "../../src/views/plate.ts";
+import { Message } from "./words.tsx";
 
 /** The mat with its flag, without a caption. `eager` is for the flags a page opens with. */
 export function Mat({ plate, eager = false }: { plate: Plate; eager?: boolean }): JSX.Element {
@@ -39,6 +40,32 @@ export function DrawnMat({ plate, id }: { plate: DrawnPlate; id: string }): JSX.
         <image href={plate.src} width={width} height={height} preserveAspectRatio="none" />
       </svg>
     </div>
+  );
+}
+
+/** `Redesign · clarity 86% · unofficial study`. */
+export function PlateName({
+  plate: { label, clarity },
+  note,
+}: {
+  plate: MarkedPlate;
+  note?: string | undefined;
+}): JSX.Element {
+  return (
+    <>
+      <span>{label}</span>
+      {clarity && " · "}
+      {clarity && (
+        <span class="plate-clarity">
+          <Message
+            id="plate.clarity"
+            values={{ clarity }}
+            tags={{ number: (text) => <span class="plate-mark">{text}</span> }}
+          />
+        </span>
+      )}
+      {note && <span class="plate-note"> {note}</span>}
+    </>
   );
 }
 

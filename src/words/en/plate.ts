@@ -3,6 +3,8 @@
 export const plate = {
   "plate.original": "Original",
   "plate.redesign": "Redesign",
+  /** Behind “Original” and “Redesign”, under the flag. */
+  "plate.clarity": "clarity <number>{clarity}</number>",
   /** A flag without a study. */
   "plate.asItIs": "The flag as it is",
   /** For those who do not see it: `label` is “Original”, `paints` tells of its colours. */
