@@ -150,7 +150,7 @@ export const arabic: Catalogue = {
     "الرمادي يحفظ التباين. وفرق اللون هو ΔE00: كلما زاد سهل التمييز. وهي تقريبات لأشد صور كل قصور، وليست اختبارًا لبصر أحد. <how>كيف تُصنع</how>",
   "edgepage.noEdge": "لا حافة",
   "edgepage.all": "كلها على مسطرة واحدة",
-  "edgepage.of": "حافة من <study>{title}</study>",
+  "edgepage.of": "حافة يلتقي عندها لونان، من <study>{title}</study>",
   "edgepage.becomes": "{was} تتحول إلى {is}",
   "edgepage.description": "حافة من دراسة غير رسمية لإعادة التصميم، {outcome}.",
   "edgepage.placeAlt": "{label}، الموضع الذي يلتقي فيه {one} و{other}",

@@ -165,7 +165,7 @@ export const german: Catalogue = {
     "Grau behält den Kontrast. Der Farbabstand ist ΔE00: je größer, desto leichter zu unterscheiden. Es sind Näherungen für die stärkste Form jeder Sehschwäche und keine Prüfung des Sehens. <how>Wie sie entstehen</how>",
   "edgepage.noEdge": "keine Kante",
   "edgepage.all": "Alle auf einem Lineal",
-  "edgepage.of": "Eine Kante der Studie <study>{title}</study>",
+  "edgepage.of": "Eine Kante, an der zwei Farben aneinanderstoßen, der Studie <study>{title}</study>",
   "edgepage.becomes": "{was}, jetzt {is}",
   "edgepage.description": "Eine Kante einer inoffiziellen Neuentwurfsstudie, {outcome}.",
   "edgepage.placeAlt": "{label}: die Stelle, an der {one} und {other} aneinanderstoßen",

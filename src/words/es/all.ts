@@ -151,7 +151,7 @@ export const spanish: Catalogue = {
     "El gris conserva el contraste. La diferencia de color es ΔE00: cuanto mayor, más fácil de distinguir. Son aproximaciones de la forma más fuerte de cada deficiencia, y no una prueba de la vista de nadie. <how>Cómo se hacen</how>",
   "edgepage.noEdge": "sin límite",
   "edgepage.all": "Todos en una sola regla",
-  "edgepage.of": "Un límite de <study>{title}</study>",
+  "edgepage.of": "Un límite, donde se tocan dos colores, de <study>{title}</study>",
   "edgepage.becomes": "{was} pasa a {is}",
   "edgepage.description": "Un límite de un estudio no oficial de rediseño, {outcome}.",
   "edgepage.placeAlt": "{label}, el lugar donde se tocan {one} y {other}",

@@ -158,7 +158,7 @@ export const french: Catalogue = {
     "Le gris garde le contraste. L’écart de couleur est ΔE00 : plus il est grand, mieux on distingue. Ce sont des approximations de la forme la plus forte de chaque déficience, et non un test de la vue de quiconque. <how>Comment elles sont faites</how>",
   "edgepage.noEdge": "pas de limite",
   "edgepage.all": "Toutes sur une seule règle",
-  "edgepage.of": "Une limite de l’étude <study>{title}</study>",
+  "edgepage.of": "Une limite, où deux couleurs se touchent, de l’étude <study>{title}</study>",
   "edgepage.becomes": "{was} devient {is}",
   "edgepage.description": "Une limite d’une étude non officielle de drapeau redessiné, {outcome}.",
   "edgepage.placeAlt": "{label}, l’endroit où se touchent {one} et {other}",
