@@ -23,7 +23,9 @@ function bindPairs(html: string): string {
     .map((piece) => {
       if (/^<\/?(?:pre|code|textarea|script)\b/.test(piece)) isTyped = !piece.startsWith("</");
       const text = piece.indexOf(">") + 1;
-      return isTyped ? piece : piece.slice(0, text) + piece.slice(text).replaceAll(" / ", "\u00a0/\u00a0");
+      return isTyped
+        ? piece
+        : piece.slice(0, text) + piece.slice(text).replace(/ \/ (?=\p{L}|$)/gu, "\u00a0/\u00a0");
     })
     .join("");
 }
