@@ -46,11 +46,10 @@ const styleOrder = [
   "refer",
   "options",
   "survey",
-  "vote",
   "print",
 ];
-/** What only the pages of method, rules and taking part, and a gallery's own pages need: no study page waits for it. */
-const explaining: readonly string[] = ["method", "rules", "own", "takepart"];
+/** What only the pages of method, rules, taking part and votes, and a gallery's own pages need: no study page waits for it. */
+const explaining: readonly string[] = ["method", "rules", "own", "takepart", "vote"];
 
 /**
  * The files of `assets/`, from the templates at `templatesDir`, with every font there is: any page can be shown with them.
