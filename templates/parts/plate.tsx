@@ -2,6 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
+import type { EdgePlate } from "../../src/views/edge/edgepage.ts";
 import type { DrawnPlate, MarkedPlate, Plate } from "../../src/views/plate.ts";
 import { Message } from "./words.tsx";
 
@@ -43,27 +44,23 @@ export function DrawnMat({ plate, id }: { plate: DrawnPlate; id: string }): JSX.
   );
 }
 
-/** `Redesign · clarity 86% · unofficial study`. */
+/** `Redesign · clarity 86% · unofficial study`: what is shown, and the one number of the flag, or of an edge of it. */
 export function PlateName({
-  plate: { label, clarity },
+  plate: { label, clarity, contrast },
   note,
 }: {
-  plate: MarkedPlate;
+  plate: Plate & Partial<Pick<MarkedPlate, "clarity"> & Pick<EdgePlate, "contrast">>;
   note?: string | undefined;
 }): JSX.Element {
+  const tags = { number: (text: ComponentChildren) => <span class="plate-mark">{text}</span> };
   return (
     <>
       <span>{label}</span>
-      {clarity && " · "}
-      {clarity && (
-        <span class="plate-clarity">
-          <Message
-            id="plate.clarity"
-            values={{ clarity }}
-            tags={{ number: (text) => <span class="plate-mark">{text}</span> }}
-          />
-        </span>
-      )}
+      {(clarity || contrast) && " · "}
+      <span class="plate-clarity">
+        {clarity && <Message id="plate.clarity" values={{ clarity }} tags={tags} />}
+        {contrast && <Message id="plate.contrast" values={{ contrast }} tags={tags} />}
+      </span>
       {note && <span class="plate-note"> {note}</span>}
     </>
   );

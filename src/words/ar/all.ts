@@ -975,6 +975,7 @@ export const arabic: Catalogue = {
   "plate.original": "الأصل",
   "plate.redesign": "التصميم الجديد",
   "plate.clarity": "الوضوح <number>{clarity}</number>",
+  "plate.contrast": "التباين <number>{contrast}</number>",
   "plate.asItIs": "العلم كما هو",
   "plate.alt": "{label}: {paints}",
 

@@ -1011,6 +1011,7 @@ export const german: Catalogue = {
   "plate.original": "Original",
   "plate.redesign": "Neuentwurf",
   "plate.clarity": "Klarheit <number>{clarity}</number>",
+  "plate.contrast": "Kontrast <number>{contrast}</number>",
   "plate.asItIs": "Die Flagge, wie sie ist",
   "plate.alt": "{label}: {paints}",
 

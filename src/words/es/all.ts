@@ -991,6 +991,7 @@ export const spanish: Catalogue = {
   "plate.original": "Original",
   "plate.redesign": "Rediseño",
   "plate.clarity": "nitidez <number>{clarity}</number>",
+  "plate.contrast": "contraste <number>{contrast}</number>",
   "plate.asItIs": "La bandera como es",
   "plate.alt": "{label}: {paints}",
 

@@ -1011,6 +1011,7 @@ export const french: Catalogue = {
   "plate.original": "Original",
   "plate.redesign": "Nouveau dessin",
   "plate.clarity": "netteté <number>{clarity}</number>",
+  "plate.contrast": "contraste <number>{contrast}</number>",
   "plate.asItIs": "Le drapeau tel qu’il est",
   "plate.alt": "{label} : {paints}",
 
