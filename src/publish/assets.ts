@@ -45,11 +45,10 @@ const styleOrder = [
   "refer",
   "options",
   "survey",
-  "vote",
   "print",
 ];
-/** What only the pages of method, rules and taking part, sheets, and a gallery's own pages need: no study page waits for it. */
-const explaining: readonly string[] = ["method", "rules", "own", "takepart", "sheet", "maker"];
+/** What only the pages of method, rules, taking part and votes, sheets, and a gallery's own pages need: no study page waits for it. */
+const explaining: readonly string[] = ["method", "rules", "own", "takepart", "vote", "sheet", "maker"];
 
 /**
  * The files of `assets/`, from the templates at `templatesDir`, with every font there is: any page can be shown with them.

@@ -17,6 +17,11 @@ export interface Plate {
   readonly fit: "wide" | "tall";
 }
 
+/** One of a pair, with its clarity as the page tells it; undefined where the flag has no edge. */
+export interface MarkedPlate extends Plate {
+  readonly clarity: string | undefined;
+}
+
 /** A flag that a figure draws within a drawing of its own, which says what it shows instead of an alt text. */
 export interface DrawnPlate extends Omit<Plate, "alt"> {
   readonly description: string;
@@ -46,10 +51,15 @@ export function presentPair(
   { study, comparison }: Pick<StudyResult, "study" | "comparison">,
   link: Linker,
   format: Format,
-): readonly [Plate, Plate] {
+): readonly [MarkedPlate, MarkedPlate] {
   const src = (file: string) => link(`${formatStudyPath(study.slug)}${file}.svg`);
+  const mark = (plate: Plate, clarity: number | null) => ({
+    ...plate,
+    clarity: clarity === null ? undefined : format.percent(clarity),
+  });
+  const { before, after, clarity } = comparison;
   return [
-    presentPlate(format.say("plate.original"), src("original"), comparison.before, format),
-    presentPlate(format.say("plate.redesign"), src("redesign"), comparison.after, format),
+    mark(presentPlate(format.say("plate.original"), src("original"), before, format), clarity[0]),
+    mark(presentPlate(format.say("plate.redesign"), src("redesign"), after, format), clarity[1]),
   ];
 }

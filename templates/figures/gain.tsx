@@ -99,6 +99,7 @@ function Row({ row, gain, eager }: { row: GainRow; gain: GainView; eager: boolea
       <svg {...frameOf(gain)} aria-hidden="true" focusable="false">
         <Track gain={gain} />
         <path class={`gain-line ${row.way}`} d={`M${before} 5H${after}`} fill="none" />
+        {row.way === "down" && <path class="gain-hollow" d={`M${before} 5H${after}`} fill="none" />}
         <path class="gain-ring" d={`M${before} 5h0`} fill="none" />
         <path class="gain-hole" d={`M${before} 5h0`} fill="none" />
         <path class={`gain-dot ${row.way}`} d={`M${after} 5h0`} fill="none" />

@@ -69,7 +69,8 @@ export function MatrixFigure({
         <strong>
           <a href={`#${id}`}>{matrix.title}</a>
         </strong>
-        . {matrix.caption.join(" ")}
+        . <span class="matrix-columns">{matrix.caption.join(" ")}</span>
+        <span class="matrix-blocks">{matrix.captionOfBlocks.join(" ")}</span>
       </figcaption>
     </figure>
   );
@@ -94,11 +95,11 @@ function Cell({
         <svg viewBox={cell.box} aria-hidden="true" focusable="false">
           <image href={src} width={width} height={height} />
         </svg>
-        <Clarity cell={cell} />
         <span class="cell-name" aria-hidden="true">
           {column?.name}
           {column?.code && <code>{column.code}</code>}
         </span>
+        <Clarity cell={cell} />
       </a>
       {cell.isOwn && <span class="own-word">{say("matrix.own")}</span>}
       {cell.notes.map((number) => (

@@ -43,6 +43,7 @@ export function RulerFigure({
         </strong>{" "}
         {say("ruler.caption")}
         {notes.falls && ` ${say("ruler.fallsNote")}`}
+        {notes.crosses && ` ${say("ruler.crossesNote")}`}
         {notes.merged && ` ${say("ruler.mergedNote")}`}
         {notes.outline && ` ${say("ruler.outlineNote")}`}
         {notes.near && ` ${say("ruler.nearNote")}`}
@@ -249,20 +250,13 @@ function Steps({ ruler }: { ruler: RulerView }): JSX.Element {
 
 /** Drawn in percent of its width across and in pixels up and down, so that no mark is stretched. */
 function Track({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
-  const { ring, dot, thickness, radius, falls } = row;
+  const { ring, dot, thickness, radius, hollow } = row;
+  const way = { x1: `${ring}%`, x2: `${dot ?? 0}%`, y1: "50%", y2: "50%" };
   return (
     <svg class="ruler-track" aria-hidden="true" focusable="false">
       <Steps ruler={ruler} />
-      {ring !== undefined && (
-        <line
-          class={falls ? "ruler-move falls" : "ruler-move"}
-          x1={`${ring}%`}
-          x2={`${dot ?? 0}%`}
-          y1="50%"
-          y2="50%"
-          stroke-width={thickness}
-        />
-      )}
+      {ring !== undefined && <line class="ruler-move" {...way} stroke-width={thickness} />}
+      {hollow !== undefined && <line class="ruler-hollow" {...way} stroke-width={hollow} />}
       {ring !== undefined && (
         <circle
           class={radius.ring > radius.dot ? "ring held" : "ring"}

@@ -6,9 +6,9 @@ import type { SiteView } from "../../src/views/siteview.ts";
 import type { ChangesPage } from "../../src/views/study/changespage.ts";
 import { Document } from "../parts/document.tsx";
 import { Options } from "../parts/options.tsx";
-import { CaptionedPlate } from "../parts/plate.tsx";
+import { CaptionedPlate, PlateName } from "../parts/plate.tsx";
 import { Said } from "../parts/said.tsx";
-import { Message, pageOf, useSay } from "../parts/words.tsx";
+import { Message, pageOf } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.changes", size: 1, alias: "changes" },
@@ -19,7 +19,6 @@ export const data = {
 export const render = pageOf(Changes);
 
 function Changes({ changes }: { site: SiteView; changes: ChangesPage }): JSX.Element {
-  const say = useSay();
   return (
     <Document frame={changes.frame} layout="changes">
       <article>
@@ -39,7 +38,7 @@ function Changes({ changes }: { site: SiteView; changes: ChangesPage }): JSX.Ele
           <div class="pair">
             {changes.plates.map((plate) => (
               <CaptionedPlate key={plate.label} plate={plate} eager>
-                {plate.label} · {say("mark.clarity")} {plate.clarity}
+                <PlateName plate={plate} />
               </CaptionedPlate>
             ))}
           </div>

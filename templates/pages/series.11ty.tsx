@@ -7,8 +7,7 @@ import type { SiteView } from "../../src/views/siteview.ts";
 import { GainFigure } from "../figures/gain.tsx";
 import { Document } from "../parts/document.tsx";
 import { Byline } from "../parts/entry.tsx";
-import { Move } from "../parts/move.tsx";
-import { Mat } from "../parts/plate.tsx";
+import { CaptionedPlate, Mat, PlateName } from "../parts/plate.tsx";
 import { Citation } from "../parts/refer.tsx";
 import { pageOf, useSay } from "../parts/words.tsx";
 
@@ -62,14 +61,6 @@ function Series({ series }: { site: SiteView; series: SeriesPage }): JSX.Element
             </figure>
           )}
         </div>
-        {series.items.some((item) => "card" in item) && (
-          <div class="series-heads">
-            <p class="pair">
-              <span>{say("plate.original")}</span>
-              <span>{say("plate.redesign")}</span>
-            </p>
-          </div>
-        )}
         <ol class="series-items">
           {series.items.map((item, index) => (
             <li key={item.anchor} id={item.anchor}>
@@ -120,7 +111,9 @@ function Item({ item, eager }: { item: SeriesItem; eager: boolean }): JSX.Elemen
       <p class="series-number">{item.number}</p>
       <div class="pair">
         {card.plates.map((plate) => (
-          <Mat key={plate.label} plate={plate} eager={eager} />
+          <CaptionedPlate key={plate.label} plate={plate} eager={eager}>
+            <PlateName plate={plate} />
+          </CaptionedPlate>
         ))}
       </div>
       <div class="series-label">
@@ -129,9 +122,6 @@ function Item({ item, eager }: { item: SeriesItem; eager: boolean }): JSX.Elemen
           <a href={card.address}>{card.title}</a>
         </h2>
         <p>{card.change}</p>
-        <p class="series-marks number">
-          {say("mark.clarity")} <Move before={card.clarity.before} after={card.clarity.after} />
-        </p>
         <p>
           <strong>{verdict.word}.</strong> {verdict.cost}
         </p>

@@ -36,8 +36,9 @@ function Survey({ site: { survey } }: { site: SiteView }): JSX.Element {
       ) : (
         <>
           {survey.field && <FieldFigure field={survey.field} id="field" after="list" />}
-          {survey.finder && <SurveyForm finder={survey.finder} />}
-          <div class="survey-list">
+          <section class="survey-list" aria-labelledby="every">
+            <h2 id="every">{survey.heading}</h2>
+            {survey.finder && <SurveyForm finder={survey.finder} />}
             <SurveyTable rows={survey.rows} id="list" caption={survey.caption} />
             {survey.more && (
               <details class="survey-more">
@@ -47,7 +48,7 @@ function Survey({ site: { survey } }: { site: SiteView }): JSX.Element {
             )}
             {survey.rest && <p class="measured">{survey.rest}</p>}
             <ChosenBar choosing={survey.choosing} />
-          </div>
+          </section>
         </>
       )}
       {survey.failed.length > 0 && (

@@ -50,7 +50,7 @@ export function Document({
           />
         ))}
         <link rel="stylesheet" href={frame.links.styles} />
-        {["method", "rules", "own", "takepart", "sheets"].includes(layout) && (
+        {["method", "rules", "own", "takepart", "vote", "sheets"].includes(layout) && (
           <link rel="stylesheet" href={frame.links.methodStyles} />
         )}
         <script src={frame.links.script} defer />

@@ -8,6 +8,7 @@ import type { LocatorView } from "../../src/views/study/edgemap.ts";
 import type { Say } from "../../src/words/say.ts";
 import { RulerOfOne, RulerTable } from "../figures/ruler.tsx";
 import { Move } from "./move.tsx";
+import { PlateName } from "./plate.tsx";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
 import { DetailChip, MeetingChip } from "./swatch.tsx";
@@ -36,7 +37,9 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
                   decoding="async"
                 />
               </div>
-              <figcaption>{crop.label}</figcaption>
+              <figcaption>
+                <PlateName plate={crop} note={crop.note} />
+              </figcaption>
             </figure>
           ))}
         </div>

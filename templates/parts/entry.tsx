@@ -79,7 +79,6 @@ export function Entry({
 
 /** The study that opens the front page: both flags as large as the page allows, the one number, and what it costs. */
 export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage["lead"]> }): JSX.Element {
-  const say = useSay();
   return (
     <article class="lead entry">
       <Pair plates={card.plates} />
@@ -87,12 +86,6 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
         <CardTitle card={card} level="h2" />
         <Byline authors={card.authors} date={card.date} />
       </div>
-      <dl class="lead-mark">
-        <dt>{say("mark.clarity")}</dt>
-        <dd class="number">
-          <Move before={card.clarity.before} after={card.clarity.after} />
-        </dd>
-      </dl>
       <p class="lead-verdict">
         <strong>{verdict.word}.</strong> {card.change} {verdict.cost}
       </p>

@@ -2,9 +2,9 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { Plate } from "../../src/views/plate.ts";
+import type { MarkedPlate, Plate } from "../../src/views/plate.ts";
 import type { SplitView } from "../../src/views/study/splitline.ts";
-import { CaptionedPlate } from "./plate.tsx";
+import { CaptionedPlate, PlateName } from "./plate.tsx";
 import { useSay } from "./words.tsx";
 
 /**
@@ -18,7 +18,7 @@ export function Pair({
   split,
   note,
 }: {
-  plates: readonly [Plate, Plate];
+  plates: readonly [MarkedPlate, MarkedPlate];
   isPressed?: boolean;
   split?: SplitView;
   note?: string;
@@ -29,8 +29,7 @@ export function Pair({
       <div class="pair">
         {plates.map((plate, index) => (
           <CaptionedPlate key={plate.label} plate={plate} eager>
-            <span>{plate.label}</span>
-            {index === 1 && note && `${say("list.comma")}${note}`}
+            <PlateName plate={plate} note={index === 1 ? note : undefined} />
           </CaptionedPlate>
         ))}
         {split && <SplitFlag plates={plates} split={split} />}

@@ -2,7 +2,9 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { DrawnPlate, Plate } from "../../src/views/plate.ts";
+import type { EdgePlate } from "../../src/views/edge/edgepage.ts";
+import type { DrawnPlate, MarkedPlate, Plate } from "../../src/views/plate.ts";
+import { Message } from "./words.tsx";
 
 /** The mat with its flag, without a caption. `eager` is for the flags a page opens with. */
 export function Mat({ plate, eager = false }: { plate: Plate; eager?: boolean }): JSX.Element {
@@ -39,6 +41,28 @@ export function DrawnMat({ plate, id }: { plate: DrawnPlate; id: string }): JSX.
         <image href={plate.src} width={width} height={height} preserveAspectRatio="none" />
       </svg>
     </div>
+  );
+}
+
+/** `Redesign · clarity 86% · unofficial study`: what is shown, and the one number of the flag, or of an edge of it. */
+export function PlateName({
+  plate: { label, clarity, contrast },
+  note,
+}: {
+  plate: Plate & Partial<Pick<MarkedPlate, "clarity"> & Pick<EdgePlate, "contrast">>;
+  note?: string | undefined;
+}): JSX.Element {
+  const tags = { number: (text: ComponentChildren) => <span class="plate-mark">{text}</span> };
+  return (
+    <>
+      <span>{label}</span>
+      {(clarity || contrast) && " · "}
+      <span class="plate-clarity">
+        {clarity && <Message id="plate.clarity" values={{ clarity }} tags={tags} />}
+        {contrast && <Message id="plate.contrast" values={{ contrast }} tags={tags} />}
+      </span>
+      {note && <span class="plate-note"> {note}</span>}
+    </>
   );
 }
 

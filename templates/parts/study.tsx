@@ -8,7 +8,6 @@ import { SeenFigure } from "../figures/seen.tsx";
 import { Byline } from "./entry.tsx";
 import { OptionList } from "./notes.tsx";
 import { Pair } from "./pair.tsx";
-import { SendLink } from "./refer.tsx";
 import { Shown } from "./shown.tsx";
 import { Summary } from "./summary.tsx";
 import { useSay } from "./words.tsx";
@@ -54,16 +53,6 @@ export function Plates({ study }: { study: StudyPage }): JSX.Element {
             </a>
           </p>
         )}
-        <p class="to-show">
-          <a href={study.links.outcomes}>{say("study.verdictHow")}</a>
-          <a href={study.show}>{say("study.show")}</a>
-          <a href={study.sheet}>{say("study.sheets")}</a>
-          {study.answer && (
-            <SendLink to={study.answer}>
-              {say(study.answer.way === "mail" ? "study.argueByMail" : "study.argue")}
-            </SendLink>
-          )}
-        </p>
       </div>
       <Summary rows={study.summary} caption={say("study.numbers")} />
     </section>

@@ -212,7 +212,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
             <span class="quiet">{say("surveyTable.ofContrast")}</span>{" "}
             <span class="renamed">
               <span class="stacked">
-                <Colour swatch={row.weakest.swatches[0]} /> /
+                <Colour swatch={row.weakest.swatches[0]} /> <span class="unseen">/</span>
               </span>{" "}
               <span class="stacked">
                 <Colour swatch={row.weakest.swatches[1]} />

@@ -12,7 +12,22 @@ const Words = createContext<Say | undefined>(undefined);
 /** The text of a page, whose parts say their words with `say`. Throws TypeError where `page` is no element. */
 export function renderPage(say: Say, page: unknown): string {
   if (!isValidElement(page)) throw new TypeError("a page template must return one element");
-  return `<!DOCTYPE html>\n${renderToString(<Words.Provider value={say}>{page}</Words.Provider>)}\n`;
+  return `<!DOCTYPE html>\n${bindPairs(renderToString(<Words.Provider value={say}>{page}</Words.Provider>))}\n`;
+}
+
+/** No line breaks at the slash between two colours. What stands in tags, or is there to be typed, stays as it is. */
+function bindPairs(html: string): string {
+  let isTyped = false;
+  return html
+    .split(/(?=<)/)
+    .map((piece) => {
+      if (/^<\/?(?:pre|code|textarea|script)\b/.test(piece)) isTyped = !piece.startsWith("</");
+      const text = piece.indexOf(">") + 1;
+      return isTyped
+        ? piece
+        : piece.slice(0, text) + piece.slice(text).replace(/ \/ (?=\p{L}|$)/gu, "\u00a0/\u00a0");
+    })
+    .join("");
 }
 
 /** What a template exports as `render`: it is called outside of a page, where nothing can be said yet, and `Page` within it. */

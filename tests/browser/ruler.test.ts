@@ -189,7 +189,7 @@ test("a reader of the screen hears a table: the edge, its contrast with its unit
       ]);
       const first = rows.nth(1);
       expect(await first.getByRole("rowheader").textContent()).toMatch(
-        /^navy \/ black to gold [\d.]+ flag heights/,
+        /^navy\s\/\sblack to gold [\d.]+ flag heights/,
       );
       expect(await first.getByRole("cell").allTextContents()).toEqual([
         expect.stringMatching(/^\d+% to \d+%$/),

@@ -71,3 +71,13 @@ test("a page shows a drawing on its mat, and what its author calls it as text", 
   );
   expect(text).toContain("<figcaption>&lt;b>Old&lt;/b></figcaption>");
 });
+
+test("no line breaks at the slash between two colours, and what is to be typed has plain spaces", async () => {
+  const body = 'White / red, 1 / 2, <https://example.org/>.\n\n`edge="white / red"`\n\n    white / red\n';
+  const pages = [{ path: "about", title: "About", file: "", body, bodyLine: 1 }];
+  const { pages: own } = presentSite({ ...galleryResult, pages }, "/");
+  const [page] = await renderPages({ pages: own.slice(0, 1) }, galleryResult.gallery);
+  const text = String(await page?.make());
+  expect(text).toContain("White\u00a0/\u00a0red, 1 / 2, ");
+  expect(text.match(/white \/ red/g)?.length).toBe(2);
+});

@@ -19,7 +19,7 @@ const changes = [
   {
     slug: "new",
     folder: "studies/new/changes",
-    title: "Other single changes",
+    title: "Other changes of one colour",
     study: { title: "The new", address: "" },
   },
 ];
@@ -37,7 +37,7 @@ test("the old address of a study and those of the pages below it lead to the new
   const pages = present(named("new", ["old"]), named("other"));
   expect(pages.map(({ folder, title, address }) => [folder, title, address])).toEqual([
     ["studies/old", "The new", "../new/"],
-    ["studies/old/changes", "Other single changes, in The new", "../../new/changes/"],
+    ["studies/old/changes", "Other changes of one colour, in The new", "../../new/changes/"],
     ["studies/old/edges/aa0000-ffffff", "White / red, in The new", "../../../new/edges/aa0000-ffffff/"],
   ]);
   expect(pages.map(({ frame }) => frame.canonical)).toEqual([

@@ -100,7 +100,7 @@ describe("the reason", () => {
     );
     const options = [makeOption({ clarity: 91 })];
     expect(describeFirst({ ...report, clarity: 89.4, options }, plainFormat)).toBe(
-      "The flag has a clarity of 89 %, and no single change brings five points more.",
+      "The flag has a clarity of 89 %, and no change of one colour brings five points more.",
     );
     expect(describeFirst({ ...report, clarity: 89.5, options }, plainFormat)).toMatch(
       /^The flag is clear as it is, at a clarity of 90 %: /,

@@ -119,9 +119,9 @@ test("what is not ranked is named once each, six at the most", () => {
 
 test("a place on a page is a short sentence", () => {
   const standing = { place: 8, total: 33, level: 0 };
-  expect(describePlace(standing, format)).toBe("8th clearest of 33 single changes.");
+  expect(describePlace(standing, format)).toBe("8th clearest of 33 changes of one colour.");
   expect(describePlace({ ...standing, place: 1, level: 2 }, format)).toBe(
-    "Clearest of 33 single changes, level with 2 others.",
+    "Clearest of 33 changes of one colour; 2 others are as clear.",
   );
 });
 

@@ -72,7 +72,7 @@ export function arrangeLocator(
     { kind: "flag", source: ground, ...box, opacity: 0.35 },
     {
       kind: "shape",
-      svg: `<svg x="${box.x}" y="${box.y}" width="${box.width}" height="${box.height}" viewBox="0 0 ${width} ${height}" preserveAspectRatio="none"><g fill="none" stroke-linejoin="round"><path d="${path}" stroke="#ffffff" stroke-width="18"/><path d="${path}" stroke="#000000" stroke-width="8"/><rect x="${x}" y="${y}" width="${size.width}" height="${size.height}" stroke="#000000" stroke-width="5" stroke-dasharray="20 14"/></g></svg>`,
+      svg: `<svg x="${box.x}" y="${box.y}" width="${box.width}" height="${box.height}" viewBox="0 0 ${width} ${height}" preserveAspectRatio="none"><g fill="none" stroke-linejoin="round"><path d="${path}" stroke="#ffffff" stroke-width="18"/><path d="${path}" stroke="#000000" stroke-width="8"/><rect x="${x}" y="${y}" width="${size.width}" height="${size.height}" stroke="#000000" stroke-width="5"/></g></svg>`,
     },
   ];
 }
@@ -129,7 +129,7 @@ function nameSides(sides: RulerView["rows"][number]["edge"]["sides"], say: Say):
 }
 
 function drawTrack(
-  { ring, dot, falls, thickness, radius }: RulerView["rows"][number],
+  { ring, dot, hollow, thickness, radius }: RulerView["rows"][number],
   along: (percent: number) => number,
   middle: number,
   unit: number,
@@ -138,10 +138,10 @@ function drawTrack(
   const scale = unit / 22;
   const stroke = `stroke="${ink.text}"`;
   const thick = round(Math.max(2, thickness * scale));
-  const line =
-    ring === undefined
-      ? ""
-      : `<path d="M${along(ring)} ${y}H${along(dot ?? 0)}" ${stroke} stroke-width="${thick}"${falls ? ` stroke-dasharray="${round(0.4 * unit)} ${round(0.3 * unit)}"` : ""}/>`;
+  const draw = (colour: string, width: number) =>
+    `<path d="M${along(ring ?? 0)} ${y}H${along(dot ?? 0)}" stroke="${colour}" stroke-width="${width}"/>`;
+  const within = hollow === undefined ? "" : draw(ink.paper, round(hollow * scale));
+  const line = ring === undefined ? "" : `${draw(ink.text, thick)}${within}`;
   const was =
     ring === undefined
       ? ""

@@ -32,6 +32,12 @@ import { cropFiles, listPlacedEdges, type PlaceEdge, placeEdges } from "./edgead
 import { type EdgeRow, presentEdge, type Reading, roundLength } from "./edgerow.ts";
 import { presentVisions, type VisionRow } from "./edgevision.ts";
 
+/** The place in one flag; without `contrast` where there the edge is not. `note`: what the redesign is. */
+export interface EdgePlate extends Plate {
+  readonly contrast: string | undefined;
+  readonly note: string | undefined;
+}
+
 export interface EdgePage {
   /** The page's folder in the site, without slashes around it. */
   readonly folder: string;
@@ -51,7 +57,7 @@ export interface EdgePage {
   /** Whether both colours are what they were: then one picture stands for both. */
   readonly isUnchanged: boolean;
   /** Where on the flag it is, and that part of both flags; undefined where none of its lines is traced. */
-  readonly place: { readonly locator: LocatorView; readonly crops: readonly Plate[] } | undefined;
+  readonly place: { readonly locator: LocatorView; readonly crops: readonly EdgePlate[] } | undefined;
   readonly numbers: readonly SummaryRow[];
   readonly visions: readonly (VisionRow & { readonly details: Details })[];
   readonly measuredHow: string;
@@ -234,10 +240,17 @@ function presentPlace(
   const { say } = format;
   const crop = findPlace(result, edge);
   if (crop === undefined) return undefined;
-  const plate = (label: string, file: string, side: 0 | 1): Plate => ({
+  const { before, after } = presentEdge(edge, result.comparison, format);
+  const plate = (label: string, file: string, side: 0 | 1): EdgePlate => ({
     label,
+    contrast: [before, after][side]?.contrast,
+    note: side === 0 ? undefined : say("study.unofficial"),
     src: link(`${path}${file}`),
-    alt: say("edgepage.placeAlt", { label, one: edge.names[side][0], other: edge.names[side][1] }),
+    alt: say("edgepage.placeAlt", {
+      label: side === 0 ? label : say("edgepage.unofficial"),
+      one: edge.names[side][0],
+      other: edge.names[side][1],
+    }),
     width: 900,
     height: 600,
     fit: "wide",
@@ -249,7 +262,7 @@ function presentPlace(
       ? [plate(say("summary.both"), cropFiles.original, 0)]
       : [
           plate(say("plate.original"), cropFiles.original, 0),
-          plate(say("edgepage.unofficial"), cropFiles.redesign, 1),
+          plate(say("plate.redesign"), cropFiles.redesign, 1),
         ],
   };
 }

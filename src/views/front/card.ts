@@ -7,7 +7,7 @@ import { type Tongue, tongueOf } from "../../words/direction.ts";
 import type { Format } from "../../words/format.ts";
 import { describeChange, describeVerdict, slugVerdict } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
-import { type Plate, presentPair } from "../plate.ts";
+import { type MarkedPlate, presentPair } from "../plate.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "../status.ts";
 
 export interface Card {
@@ -24,7 +24,7 @@ export interface Card {
   /** What a change that is clearer at a price costs; empty for every other verdict. */
   readonly price: string;
   readonly clarity: { readonly before: string; readonly after: string };
-  readonly plates: readonly [Plate, Plate];
+  readonly plates: readonly [MarkedPlate, MarkedPlate];
   readonly search: CardSearch;
 }
 

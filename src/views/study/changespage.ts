@@ -6,7 +6,7 @@ import { formatTitle } from "../../words/title.ts";
 import { linkFrom } from "../address.ts";
 import { describePicture, linkFile, pictureStudy } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
-import { type Plate, presentPair } from "../plate.ts";
+import { type MarkedPlate, presentPair } from "../plate.ts";
 import { formatChangesPath, formatStudyPath, presentStatus, type StatusView } from "../status.ts";
 import { type OptionsView, presentOptions } from "./optionsview.ts";
 import { presentSaidOfChanges, type SaidView } from "./saidview.ts";
@@ -21,8 +21,7 @@ export interface ChangesPage {
   readonly flag: string | undefined;
   readonly study: { readonly title: string; readonly address: string };
   readonly status: StatusView;
-  /** Both flags of the study, each with its clarity. */
-  readonly plates: readonly (Plate & { readonly clarity: string })[];
+  readonly plates: readonly MarkedPlate[];
   readonly options: OptionsView;
   /** What others said of single changes here. */
   readonly said: readonly SaidView[];
@@ -35,7 +34,7 @@ export function presentChanges(
   format: Format,
 ): readonly ChangesPage[] {
   return results.flatMap((result) => {
-    const { study, comparison } = result;
+    const { study } = result;
     const path = formatChangesPath(study.slug);
     const link = linkFrom(path);
     const options = presentOptions(result, link, format);
@@ -63,10 +62,7 @@ export function presentChanges(
         flag: study.flag,
         study: { title: study.title, address: link(formatStudyPath(study.slug)) },
         status: presentStatus(study.status, format),
-        plates: presentPair(result, link, format).map((plate, side) => ({
-          ...plate,
-          clarity: format.percent(comparison.clarity[side] ?? null),
-        })),
+        plates: presentPair(result, link, format),
         options,
         said: presentSaidOfChanges(result, format),
       },

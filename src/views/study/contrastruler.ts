@@ -21,9 +21,7 @@ export interface RulerView {
   readonly rows: readonly RulerRow[];
   /** What opens on demand, so that a flag with many edges stays readable. */
   readonly rest: { readonly label: string; readonly rows: readonly RulerRow[] } | undefined;
-  readonly notes: { readonly falls: boolean; readonly merged: boolean; readonly outline: boolean } & Readonly<
-    Record<"near" | "hue", boolean>
-  >;
+  readonly notes: Readonly<Record<"falls" | "crosses" | "merged" | "outline" | "near" | "hue", boolean>>;
 }
 
 export interface RulerRow {
@@ -38,11 +36,12 @@ export interface RulerRow {
   readonly ring: number | undefined;
   /** Undefined where the two colours became one. */
   readonly dot: number | undefined;
-  readonly falls: boolean;
+  /** Of the paper within the line where contrast falls, in pixels. */
+  readonly hollow: number | undefined;
 }
 
-/** Pixels. Even the shortest edge is as visible as any other. */
-const thickness = { least: 2.5, most: 10 };
+/** Pixels. Even the shortest edge is as visible as any other, and can be hollow: `wall` is both sides of one together. */
+const thickness = { least: 4, most: 10, wall: 2.5 };
 /** By how much a dot is thicker than its line, and a ring than a dot that it stands round. */
 const more = { dot: 3, ring: 3.5 };
 /** Percent of the axis within which the ring stands round the dot. */
@@ -123,7 +122,11 @@ function rule(
       isClear: x === clearFrom,
     })),
     notes: {
-      falls: rows.some(({ falls }) => falls),
+      falls: rows.some(({ hollow }) => hollow !== undefined),
+      crosses: rows.some(
+        ({ ring = Number.NaN, dot = Number.NaN }) =>
+          (ring < clearFrom && dot >= clearFrom) || (ring >= clearFrom && dot < clearFrom),
+      ),
       merged: rows.some(({ dot }) => dot === undefined),
       outline,
       near: rows.some(({ edge: { before, after } }) => (before?.near ?? after.near) !== undefined),
@@ -158,7 +161,7 @@ function presentRow(
     radius: { dot, ring: isHeld ? dot + more.ring : dot },
     ring: before === null ? undefined : round(before),
     dot: edge.outcome === "merged" ? undefined : round(after),
-    falls: before !== null && after < before,
+    hollow: before !== null && after < before ? round(thick - thickness.wall) : undefined,
   };
 }
 

@@ -45,6 +45,8 @@ export interface MatrixView {
   /** Whether there is room for larger flags. */
   readonly isFew: boolean;
   readonly caption: readonly string[];
+  /** Where there is no room for columns, and each row is a block. */
+  readonly captionOfBlocks: readonly string[];
 }
 
 /** Most columns that leave room for larger flags: those of the usual palette. */
@@ -92,7 +94,8 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
       };
     }),
     isFew: columns.length <= fewColumns,
-    caption: describeMatrix(matrix, result, ranking, format),
+    caption: describeMatrix(matrix, result, ranking, format, true),
+    captionOfBlocks: describeMatrix(matrix, result, ranking, format, false),
   };
 }
 
@@ -168,6 +171,7 @@ function describeMatrix(
   { change }: StudyResult,
   { report, matrix }: StudyRanking,
   format: Format,
+  hasColumns: boolean,
 ): readonly string[] {
   const { say } = format;
   const cells = rows.flatMap((row) => row.cells);
@@ -177,14 +181,14 @@ function describeMatrix(
     ...(leftOut.columns > 0 ? [say("matrix.moreReplacements", { count: leftOut.columns })] : []),
   ];
   return [
-    say("matrix.reading"),
+    say(hasColumns ? "matrix.reading" : "matrix.readingBlocks"),
     report.clarity === null
       ? say("matrix.clarity")
       : say("matrix.clarityToday", { today: format.percent(report.clarity) }),
     say("matrix.bold"),
     ...(cells.some((cell) => cell?.merges) ? [say("matrix.mergesNote")] : []),
     ...(cells.some((cell) => cell?.isRanked === false) ? [say("matrix.greyNote")] : []),
-    say("matrix.dash"),
+    ...(hasColumns ? [say("matrix.dash")] : []),
     ...(isShown ? [] : [say("matrix.partAlone")]),
     ...(left.length > 0 ? [say("matrix.left", { what: format.list(left) })] : []),
   ];

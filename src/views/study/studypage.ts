@@ -20,7 +20,7 @@ import { presentRivalPlace, type RivalFlag, type RivalPlace } from "../flag/find
 import { type Gains, presentGain, rankGains } from "../front/gainchart.ts";
 import { describePicture, type LinkPicture, linkFile, pictureStudy } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
-import { type DrawnPlate, type Plate, presentPair } from "../plate.ts";
+import { type DrawnPlate, type MarkedPlate, type Plate, presentPair } from "../plate.ts";
 import { type ProseBlock, renderProse } from "../renderprose.ts";
 import { recordStudy } from "../schemarecord.ts";
 import { presentPlaces, type SeriesIndex, type SeriesPlace } from "../series/seriesplace.ts";
@@ -58,7 +58,7 @@ export interface StudyPage extends Byline {
   readonly status: StatusView;
   readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
   readonly verdict: VerdictView;
-  readonly plates: readonly [Plate, Plate];
+  readonly plates: readonly [MarkedPlate, MarkedPlate];
   readonly split: SplitView;
   readonly contents: readonly { readonly anchor: string; readonly text: string }[];
   readonly sizes: readonly [SizeRow, SizeRow];
@@ -363,7 +363,12 @@ export function presentSummary(comparison: Comparison, format: Format): readonly
       before: format.percent(clarity[0]),
       after: format.percent(clarity[1]),
     },
-    { name: format.say("mark.focusClarity"), before: focusClarity(before), after: focusClarity(after) },
+    {
+      name: format.say("mark.focusClarity"),
+      ...(before.focus.source !== "none" && { means: format.say("mark.focusMeans") }),
+      before: focusClarity(before),
+      after: focusClarity(after),
+    },
     {
       name: format.say("mark.weakest"),
       means: format.say("mark.weakestMeans"),

@@ -30,6 +30,7 @@ export interface SurveyPage {
   readonly rest: string | undefined;
   /** Undefined where there is nothing to narrow. */
   readonly finder: SurveyFinder | undefined;
+  readonly heading: string;
   readonly caption: string;
   readonly choosing: Choosing;
   readonly failed: readonly { readonly file: string; readonly reason: string }[];
@@ -106,7 +107,8 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
         ? say("survey.rest", { listed: format.number(mostRows, 0), rest: format.number(rest, 0) })
         : undefined,
     finder: rows.length < 2 ? undefined : presentFinder(rows, entries.length, format),
-    caption: `${say(rows.length > 1 ? "surveyTable.captionOrdered" : "surveyTable.caption")} ${say("surveyTable.captionHeads")}`,
+    caption: say("surveyTable.captionHeads"),
+    heading: say(rows.length > 1 ? "surveyTable.everyOrdered" : "surveyTable.every"),
     choosing: {
       said: sayByNumber("surveyTable.chosen", format),
       file: "chosen-flags.txt",

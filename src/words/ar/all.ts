@@ -150,7 +150,7 @@ export const arabic: Catalogue = {
     "الرمادي يحفظ التباين. وفرق اللون هو ΔE00: كلما زاد سهل التمييز. وهي تقريبات لأشد صور كل قصور، وليست اختبارًا لبصر أحد. <how>كيف تُصنع</how>",
   "edgepage.noEdge": "لا حافة",
   "edgepage.all": "كلها على مسطرة واحدة",
-  "edgepage.of": "حافة من <study>{title}</study>",
+  "edgepage.of": "حافة يلتقي عندها لونان، من <study>{title}</study>",
   "edgepage.becomes": "{was} تتحول إلى {is}",
   "edgepage.description": "حافة من دراسة غير رسمية لإعادة التصميم، {outcome}.",
   "edgepage.placeAlt": "{label}، الموضع الذي يلتقي فيه {one} و{other}",
@@ -364,7 +364,7 @@ export const arabic: Catalogue = {
   // gain: the chart of what each change does to clarity.
   "gain.title": "ما يفعله كل تغيير بالوضوح",
   "gain.order": "الأكثر كسبًا أولًا.",
-  "gain.key": "حلقة للأصل، ونقطة للتصميم الجديد؛ وخط متقطع حيث يهبط الوضوح.",
+  "gain.key": "حلقة للأصل، ونقطة للتصميم الجديد؛ وخط مفرَّغ حيث يهبط الوضوح.",
   "gain.othersListed":
     "{count, plural, zero {لا دراسات أخرى} one {الدراسة الأخرى في قائمة الكل} two {الدراستان الأخريان في قائمة الكل} few {الدراسات الـ# الأخرى في قائمة الكل} many {الدراسات الـ# الأخرى في قائمة الكل} other {الدراسات الـ# الأخرى في قائمة الكل}}",
   "gain.othersOnFront":
@@ -499,6 +499,7 @@ export const arabic: Catalogue = {
   "mark.hueBefore": "كانت بكنه اللون وحده",
   "mark.clarityMeans": "100% حيث كل حافة واضحة",
   "mark.focusClarity": "وضوح ما ينبغي أن يُرى",
+  "mark.focusMeans": "حواف الشارة وحدها",
   "mark.weakest": "أضعف حافة",
   "mark.weakestMeans": "تباين اللونين",
   "mark.price": "الثمن",
@@ -509,7 +510,7 @@ export const arabic: Catalogue = {
   "matrix.note": "ملاحظة {number}",
   "matrix.merges": "يندمج",
   "matrix.clearest": "الأوضح في الصف",
-  "matrix.title": "كل التغييرات المفردة",
+  "matrix.title": "كل تغييرات لون واحد",
   "matrix.ownHue": "كنهه نفسه",
   "matrix.studys": "{name}، من الدراسة",
   "matrix.unranked": "بلا رتبة: يندمج {share} من محيط شارة",
@@ -518,9 +519,10 @@ export const arabic: Catalogue = {
   "matrix.moreReplacements":
     "{count, plural, zero {لا بدائل أخرى} one {بديل آخر} two {بديلان آخران} few {# بدائل أخرى} many {# بديلًا آخر} other {# بديل آخر}}",
   "matrix.reading": "الصف يغيّر لونًا من ألوان العلم، والعمود يقول إلى أي لون.",
+  "matrix.readingBlocks": "كل مجموعة تغيّر لونًا من ألوان العلم؛ وفوق كل رقم اللون الذي يحل محله.",
   "matrix.clarity": "تحت كل علم وضوحه.",
   "matrix.clarityToday": "تحت كل علم وضوحه؛ وللأصل {today}.",
-  "matrix.bold": "بالخط العريض: الأوضح في صفه، أو أكثر من واحد إن تساوت.",
+  "matrix.bold": "بالخط العريض: الأوضح في صفه، أو أكثر من واحد إن تساوى وضوحها.",
   "matrix.mergesNote": "«يندمج»: يصير اللونان واحدًا.",
   "matrix.greyNote": "بالرمادي: بلا رتبة، لأن ثلث محيط شارة أو أكثر يندمج.",
   "matrix.dash": "الشرطة: لم يُجرَّب، أو لا تغيير يُرى.",
@@ -542,7 +544,7 @@ export const arabic: Catalogue = {
   "method.numbers": "الوضوح",
   "method.outcomes": "النتيجة والحكم",
   "method.words": "الكلمات",
-  "method.options": "التغييرات المفردة الأخرى",
+  "method.options": "تغييرات أخرى للون واحد",
   "method.survey": "المسح",
   "method.likeness": "هل يلتبس بغيره؟",
   "method.beside": "مقاييس أخرى",
@@ -777,7 +779,7 @@ export const arabic: Catalogue = {
   "options.byColour": "الأفضل لكل لون",
   "options.all": "كلها معًا",
   "options.how":
-    "يُجرَّب كل لون من ألوان العلم مع لوحة الألوان، ومع سائر ألوان العلم، ومع أقرب تدرّج واضح من كنهه نفسه. الأرقام ترتبها؛ والجمال شأن المؤلف. <how>كيف تُرتَّب الخيارات</how>",
+    "يُجرَّب كل لون من ألوان العلم مع لوحة الألوان، ومع سائر ألوان العلم، ومع أقرب تدرّج واضح من كنهه نفسه. ترتيبها بأرقامها؛ وأيها أجمل فللمؤلف أن يقول. <how>كيف تُرتَّب الخيارات</how>",
   "options.tried": "مما جرّبه المؤلف أيضًا",
   "options.changed": "اللون المتغير",
   "options.best": "أفضل بديل",
@@ -789,8 +791,8 @@ export const arabic: Catalogue = {
   "options.worseLabel": "يسوء:",
   "options.nothing": "لا شيء.",
   "options.beside": "إلى جانب <study>{title}</study>",
-  "options.title": "التغييرات المفردة الأخرى",
-  "options.titleOf": "التغييرات المفردة الأخرى، {study}",
+  "options.title": "تغييرات أخرى للون واحد",
+  "options.titleOf": "تغييرات أخرى للون واحد، {study}",
   "options.description": "كل تغيير آخر للون واحد إلى جانب {title}، مقيسًا.",
   "options.standing": "هذه الدراسة: {standing}",
   "options.whole": "وضوح الأصل {clarity}: لا تغيير يمكن أن يرفعه.",
@@ -800,7 +802,7 @@ export const arabic: Catalogue = {
   "options.clearerTried": "وأوضح منه ما جرّبه المؤلف: {was} إلى {is}، {clarity}.",
   "options.clearerTriedInPart": "وأوضح منه ما جرّبه المؤلف: {was} إلى {is} في {part}، {clarity}.",
   "options.onePart": "جزء واحد",
-  "options.noneLevel": "لا تغيير ينفع؛ المساوي:",
+  "options.noneLevel": "لا تغيير ينفع؛ بوضوح اليوم نفسه:",
   "options.noneNearest": "لا تغيير ينفع؛ الأقرب:",
   "options.triedHas": "{name}، وقد جرّبه المؤلف: {clarity}",
   "options.option": "خيار",
@@ -834,7 +836,7 @@ export const arabic: Catalogue = {
   "otherChange.unranked":
     "{count, plural, zero {بلا رتبة: {changes}.} one {بلا رتبة: {changes}؛ فهو يدمج ثلث محيط شارة أو أكثر.} two {بلا رتبة: {changes}؛ فكلاهما يدمج ثلث محيط شارة أو أكثر.} few {بلا رتبة: {changes}؛ فكل منها يدمج ثلث محيط شارة أو أكثر.} many {بلا رتبة: {changes}؛ فكل منها يدمج ثلث محيط شارة أو أكثر.} other {بلا رتبة: {changes}؛ فكل منها يدمج ثلث محيط شارة أو أكثر.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {الأوضح بين التغييرات المفردة الـ{total}} other {المرتبة # في الوضوح بين التغييرات المفردة الـ{total}}}{level, plural, zero {.} one {، بالتساوي مع تغيير آخر.} two {، بالتساوي مع تغييرين آخرين.} few {، بالتساوي مع # تغييرات أخرى.} many {، بالتساوي مع # تغييرًا آخر.} other {، بالتساوي مع # تغيير آخر.}}",
+    "{place, selectordinal, =1 {الأوضح بين تغييرات اللون الواحد الـ{total}} other {المرتبة # في الوضوح بين تغييرات اللون الواحد الـ{total}}}{level, plural, zero {.} one {؛ وتغيير آخر بوضوحه.} two {؛ وتغييران آخران بوضوحه.} few {؛ و# تغييرات أخرى بوضوحه.} many {؛ و# تغييرًا آخر بوضوحه.} other {؛ و# تغيير آخر بوضوحه.}}",
   "otherChange.noneTried": "لم يمكن تجربة أي لون.",
   "otherChange.allMerge": "كل تغيير جُرّب يدمج ثلث محيط شارة أو أكثر.",
   "otherChange.clear": "العلم واضح كما هو، بوضوح قدره {clarity}.",
@@ -974,6 +976,8 @@ export const arabic: Catalogue = {
   // plate: what a flag that is shown is called.
   "plate.original": "الأصل",
   "plate.redesign": "التصميم الجديد",
+  "plate.clarity": "الوضوح <number>{clarity}</number>",
+  "plate.contrast": "التباين <number>{contrast}</number>",
   "plate.asItIs": "العلم كما هو",
   "plate.alt": "{label}: {paints}",
 
@@ -1100,7 +1104,8 @@ export const arabic: Catalogue = {
 
   // ruler: the contrast ruler.
   "ruler.caption": "تباين لونين متلاقيين: حلقة للأصل، ونقطة للتصميم الجديد؛ وخط غليظ للحافة الطويلة.",
-  "ruler.fallsNote": "متقطع حيث يهبط التباين.",
+  "ruler.fallsNote": "مفرَّغ حيث يهبط التباين.",
+  "ruler.crossesNote": "كُسبت: صارت واضحة ولم تكن؛ وفُقدت: العكس.",
   "ruler.mergedNote": "علامة × حيث يصير لونان لونًا واحدًا.",
   "ruler.outlineNote": "المحيط محيط ما ينبغي أن يُرى، ويُحسب مرتين.",
   "ruler.nearNote": "عند العتبة: على قماش آخر تكون الدرجة غيرها.",
@@ -1449,7 +1454,7 @@ export const arabic: Catalogue = {
   "study.numbers": "المقارنة بالأرقام",
   "study.theSeen": "ما يرونه",
   "study.unofficial": "دراسة غير رسمية",
-  "study.allChanges": "كل التغييرات المفردة",
+  "study.allChanges": "كل تغييرات لون واحد",
   "study.verdictHow": "كيف يُتوصل إلى الحكم",
   "study.show": "خطوة بخطوة، لجهاز العرض",
   "study.sheets": "أوراق لصف دراسي",
@@ -1500,14 +1505,16 @@ export const arabic: Catalogue = {
     "{found} من {count, plural, zero {لا أعلام} one {علم واحد} two {علمين} few {# أعلام} many {# علمًا} other {# علم}}",
 
   // surveytable: the table of the survey, what can be done with flags chosen in it, and its picture of the whole field.
-  "surveyTable.caption": "كل علم كما هو.",
-  "surveyTable.captionOrdered": "كل علم كما هو، الأقل وضوحًا أولًا.",
+  "surveyTable.every": "كل علم كما هو",
+  "surveyTable.everyOrdered": "كل علم كما هو، الأقل وضوحًا أولًا",
   "surveyTable.captionHeads":
     "كبير بما يكفي: يبقى من تلك المسافة نصف ما ينبغي أن يُرى، وتمتد أكبر قطعة منه على 5 دقائق قوسية. لم يُعثر على شارة: العلم حقول فحسب.",
   "surveyTable.choose": "اختيار",
   "surveyTable.flag": "العلم",
   "surveyTable.focus": "وضوح ما ينبغي أن يُرى",
-  "surveyTable.lasts": "كبير بما يكفي حتى",
+  "surveyTable.lasts": "كبير بما يكفي حتى، بارتفاعات العلم",
+  "surveyTable.lastsUnder": "دون {distance, number}",
+  "surveyTable.lastsOrMore": "{distance, number} فأكثر",
   "surveyTable.weakest": "أضعف حافة",
   "surveyTable.first": "اللون الذي يُغيَّر أولًا",
   "surveyTable.best": "أفضل تغيير للون واحد",

@@ -165,7 +165,7 @@ export const german: Catalogue = {
     "Grau behält den Kontrast. Der Farbabstand ist ΔE00: je größer, desto leichter zu unterscheiden. Es sind Näherungen für die stärkste Form jeder Sehschwäche und keine Prüfung des Sehens. <how>Wie sie entstehen</how>",
   "edgepage.noEdge": "keine Kante",
   "edgepage.all": "Alle auf einem Lineal",
-  "edgepage.of": "Eine Kante der Studie <study>{title}</study>",
+  "edgepage.of": "Eine Kante, an der zwei Farben aneinanderstoßen, der Studie <study>{title}</study>",
   "edgepage.becomes": "{was}, jetzt {is}",
   "edgepage.description": "Eine Kante einer inoffiziellen Neuentwurfsstudie, {outcome}.",
   "edgepage.placeAlt": "{label}: die Stelle, an der {one} und {other} aneinanderstoßen",
@@ -378,7 +378,7 @@ export const german: Catalogue = {
   "gain.title": "Was jede Änderung an der Klarheit bewirkt",
   "gain.order": "Der größte Gewinn zuerst.",
   "gain.key":
-    "Ein Ring für das Original, ein Punkt für den Neuentwurf; eine gestrichelte Linie, wo die Klarheit sinkt.",
+    "Ein Ring für das Original, ein Punkt für den Neuentwurf; eine hohle Linie, wo die Klarheit sinkt.",
   "gain.othersListed":
     "{count, plural, one {Die andere Studie steht in der Liste aller Studien} other {Die anderen # Studien stehen in der Liste aller Studien}}",
   "gain.othersOnFront":
@@ -512,6 +512,7 @@ export const german: Catalogue = {
   "mark.hueBefore": "zuvor nur im Farbton",
   "mark.clarityMeans": "100 %, wo jede Kante klar ist",
   "mark.focusClarity": "Klarheit dessen, was gesehen werden muss",
+  "mark.focusMeans": "die Kanten des Emblems allein",
   "mark.weakest": "Schwächste Kante",
   "mark.weakestMeans": "Kontrast der beiden Farben",
   "mark.price": "Der Preis",
@@ -522,7 +523,7 @@ export const german: Catalogue = {
   "matrix.note": "Anmerkung {number}",
   "matrix.merges": "verschmilzt",
   "matrix.clearest": "die klarste der Zeile",
-  "matrix.title": "Jede einzelne Änderung",
+  "matrix.title": "Jede Änderung einer Farbe",
   "matrix.ownHue": "im eigenen Farbton",
   "matrix.studys": "{name} der Studie",
   "matrix.unranked": "ohne Rang: {share} vom Umriss einer Figur verschmelzen",
@@ -530,9 +531,10 @@ export const german: Catalogue = {
     "{count, plural, one {# weitere Farbe der Flagge} other {# weitere Farben der Flagge}}",
   "matrix.moreReplacements": "{count, plural, one {# weiterer Ersatz} other {# weitere Ersatzfarben}}",
   "matrix.reading": "Eine Zeile ändert eine Farbe der Flagge, eine Spalte sagt, in welche.",
+  "matrix.readingBlocks": "Jeder Block ändert eine Farbe der Flagge; über jeder Zahl steht, in welche.",
   "matrix.clarity": "Unter jeder Flagge steht ihre Klarheit.",
   "matrix.clarityToday": "Unter jeder Flagge steht ihre Klarheit; das Original hat {today}.",
-  "matrix.bold": "Fett: die klarste der Zeile, mehrere, wo sie gleichauf sind.",
+  "matrix.bold": "Fett: die klarste der Zeile, mehrere, wo sie gleich klar sind.",
   "matrix.mergesNote": "„verschmilzt“: Zwei Farben werden eine.",
   "matrix.greyNote": "Grau: ohne Rang, weil ein Drittel vom Umriss einer Figur oder mehr verschmelzen würde.",
   "matrix.dash": "Ein Strich: nicht erprobt, oder keine Änderung zu sehen.",
@@ -555,7 +557,7 @@ export const german: Catalogue = {
   "method.numbers": "Klarheit",
   "method.outcomes": "Ergebnis und Urteil",
   "method.words": "Die Worte",
-  "method.options": "Andere einzelne Änderungen",
+  "method.options": "Andere Änderungen einer Farbe",
   "method.survey": "Die Übersicht",
   "method.likeness": "Verwechslungsgefahr?",
   "method.beside": "Andere Maße",
@@ -800,7 +802,7 @@ export const german: Catalogue = {
   "options.byColour": "Der beste Ersatz je Farbe",
   "options.all": "Alle auf einmal",
   "options.how":
-    "Jede Farbe der Flagge wird mit der Palette erprobt, mit den anderen Farben der Flagge und mit dem nächsten klaren Ton ihres eigenen Farbtons. Zahlen ordnen sie; das Aussehen ist Sache der Autoren. <how>Wie die Rangfolge entsteht</how>",
+    "Jede Farbe der Flagge wird mit der Palette erprobt, mit den anderen Farben der Flagge und mit dem nächsten klaren Ton ihres eigenen Farbtons. Sie stehen nach ihren Zahlen; was am besten aussieht, sagen die Autoren. <how>Wie die Rangfolge entsteht</how>",
   "options.tried": "Auch erprobt",
   "options.changed": "Geänderte Farbe",
   "options.best": "Bester Ersatz",
@@ -812,8 +814,8 @@ export const german: Catalogue = {
   "options.worseLabel": "Schlechter wird:",
   "options.nothing": "Nichts.",
   "options.beside": "neben <study>{title}</study>",
-  "options.title": "Andere einzelne Änderungen",
-  "options.titleOf": "Andere einzelne Änderungen, {study}",
+  "options.title": "Andere Änderungen einer Farbe",
+  "options.titleOf": "Andere Änderungen einer Farbe, {study}",
   "options.description": "Jede andere Änderung einer Farbe neben {title}, gemessen.",
   "options.standing": "Diese Studie: {standing}",
   "options.whole": "Das Original hat eine Klarheit von {clarity}: Keine Änderung kann sie heben.",
@@ -825,7 +827,7 @@ export const german: Catalogue = {
   "options.clearerTriedInPart":
     "Noch klarer ist das bereits Erprobte: {is} statt {was}, nur {part}, {clarity}.",
   "options.onePart": "ein Teil",
-  "options.noneLevel": "Keine Änderung hilft; gleichauf:",
+  "options.noneLevel": "Keine Änderung hilft; so klar wie heute:",
   "options.noneNearest": "Keine Änderung hilft; am nächsten:",
   "options.triedHas": "{name}, bereits erprobt, hat {clarity}",
   "options.option": "Variante",
@@ -859,15 +861,15 @@ export const german: Catalogue = {
   "otherChange.unranked":
     "{count, plural, one {Ohne Rang: {changes}; dadurch verschmölze ein Drittel vom Umriss einer Figur oder mehr.} other {Ohne Rang: {changes}; durch jede verschmölze ein Drittel vom Umriss einer Figur oder mehr.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {Am klarsten von {total} einzelnen Änderungen} other {Platz # von {total} einzelnen Änderungen nach Klarheit}}{level, plural, =0 {.} one {, gleichauf mit einer anderen.} other {, gleichauf mit # anderen.}}",
+    "{place, selectordinal, =1 {Am klarsten von {total} Änderungen einer Farbe} other {Platz # von {total} Änderungen einer Farbe nach Klarheit}}{level, plural, =0 {.} one {; eine andere ist ebenso klar.} other {; # andere sind ebenso klar.}}",
   "otherChange.noneTried": "Keine der Farben konnte erprobt werden.",
   "otherChange.allMerge":
     "Durch jede erprobte Änderung verschmilzt ein Drittel vom Umriss einer Figur oder mehr.",
   "otherChange.clear": "Die Flagge ist klar, wie sie ist, mit einer Klarheit von {clarity}.",
   "otherChange.clearAndNone":
-    "Die Flagge ist klar, wie sie ist, mit einer Klarheit von {clarity}: Keine einzelne Änderung bringt fünf Punkte mehr.",
+    "Die Flagge ist klar, wie sie ist, mit einer Klarheit von {clarity}: Keine Änderung einer Farbe bringt fünf Punkte mehr.",
   "otherChange.none":
-    "Die Flagge hat eine Klarheit von {clarity}, und keine einzelne Änderung bringt fünf Punkte mehr.",
+    "Die Flagge hat eine Klarheit von {clarity}, und keine Änderung einer Farbe bringt fünf Punkte mehr.",
   "otherChange.detail": "Die Flagge als Ganzes ist klar, mit {clarity}; nur eine Einzelheit gewinnt.",
   "otherChange.first":
     "Zuerst zu ändern: {colour} ({share} der Flagge); dort hebt {best} die Klarheit von {from} auf {to}.",
@@ -1010,6 +1012,8 @@ export const german: Catalogue = {
   // plate: what a flag that is shown is called.
   "plate.original": "Original",
   "plate.redesign": "Neuentwurf",
+  "plate.clarity": "Klarheit <number>{clarity}</number>",
+  "plate.contrast": "Kontrast <number>{contrast}</number>",
   "plate.asItIs": "Die Flagge, wie sie ist",
   "plate.alt": "{label}: {paints}",
 
@@ -1139,7 +1143,8 @@ export const german: Catalogue = {
   // ruler: the contrast ruler.
   "ruler.caption":
     "Der Kontrast zweier Farben, die aneinanderstoßen: ein Ring für das Original, ein Punkt für den Neuentwurf; dick bei einer langen Kante.",
-  "ruler.fallsNote": "Gestrichelt, wo der Kontrast sinkt.",
+  "ruler.fallsNote": "Hohl, wo der Kontrast sinkt.",
+  "ruler.crossesNote": "Gewonnen: jetzt klar und vorher nicht; verloren: umgekehrt.",
   "ruler.mergedNote": "Ein Kreuz, wo zwei Farben eine werden.",
   "ruler.outlineNote": "Der Umriss ist der dessen, was gesehen werden muss; er zählt doppelt.",
   "ruler.nearNote": "An der Schwelle: Auf anderem Tuch wäre die Stufe eine andere.",
@@ -1489,7 +1494,7 @@ export const german: Catalogue = {
   "study.numbers": "Der Vergleich in Zahlen",
   "study.theSeen": "Was sie sehen",
   "study.unofficial": "inoffizielle Studie",
-  "study.allChanges": "Alle einzelnen Änderungen",
+  "study.allChanges": "Alle Änderungen einer Farbe",
   "study.verdictHow": "Wie das Urteil entsteht",
   "study.show": "Schritt für Schritt, zum Vorführen",
   "study.sheets": "Blätter für den Unterricht",
@@ -1535,14 +1540,16 @@ export const german: Catalogue = {
   "survey.found": "{found} von {count, plural, one {# Flagge} other {# Flaggen}}",
 
   // surveytable: the table of the survey, what can be done with flags chosen in it, and its picture of the whole field.
-  "surveyTable.caption": "Jede Flagge, wie sie ist.",
-  "surveyTable.captionOrdered": "Jede Flagge, wie sie ist, die am wenigsten klare zuerst.",
+  "surveyTable.every": "Jede Flagge, wie sie ist",
+  "surveyTable.everyOrdered": "Jede Flagge, wie sie ist, die am wenigsten klare zuerst",
   "surveyTable.captionHeads":
     "Groß genug: Aus dieser Entfernung ist die Hälfte dessen übrig, was gesehen werden muss, und sein größtes Stück misst 5 Bogenminuten. Kein Emblem gefunden: Die Flagge besteht nur aus Feldern.",
   "surveyTable.choose": "Wählen",
   "surveyTable.flag": "Flagge",
   "surveyTable.focus": "Klarheit dessen, was gesehen werden muss",
-  "surveyTable.lasts": "Groß genug bis",
+  "surveyTable.lasts": "Groß genug bis, in Flaggenhöhen",
+  "surveyTable.lastsUnder": "unter {distance, number}",
+  "surveyTable.lastsOrMore": "{distance, number} oder mehr",
   "surveyTable.weakest": "Schwächste Kante",
   "surveyTable.first": "Zuerst zu ändernde Farbe",
   "surveyTable.best": "Beste Änderung einer Farbe",

@@ -25,7 +25,7 @@ export const edgepage = {
   "edgepage.noEdge": "no edge",
   /** A link. */
   "edgepage.all": "All on one ruler",
-  "edgepage.of": "An edge of <study>{title}</study>",
+  "edgepage.of": "An edge, where two colours meet, of <study>{title}</study>",
   /** Two pairs of colours, such as “white / red becomes white / gold”. */
   "edgepage.becomes": "{was} becomes {is}",
   /** `outcome` is a word such as “gained”. */

@@ -3,7 +3,7 @@
 export const gain = {
   "gain.title": "What each change does to clarity",
   "gain.order": "Most gained first.",
-  "gain.key": "A ring for the original, a dot for the redesign; a broken line where clarity falls.",
+  "gain.key": "A ring for the original, a dot for the redesign; a hollow line where clarity falls.",
   "gain.othersListed":
     "{count, plural, one {The other study is in the list of all} other {The other # studies are in the list of all}}",
   "gain.othersOnFront":

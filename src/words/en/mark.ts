@@ -19,6 +19,8 @@ export const mark = {
   "mark.clarityMeans": "100% where every edge is clear",
   /** The mark of the emblem or whatever else has to be seen. */
   "mark.focusClarity": "Clarity of what has to be seen",
+  /** Under “Clarity of what has to be seen”. */
+  "mark.focusMeans": "the edges of the emblem alone",
   "mark.weakest": "Weakest edge",
   /** Under “Weakest edge”. */
   "mark.weakestMeans": "contrast of the two colours",

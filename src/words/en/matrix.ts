@@ -12,7 +12,7 @@ export const matrix = {
   /** Read to screen readers, behind a number. */
   "matrix.clearest": "clearest of the row",
   /** Head of a caption. */
-  "matrix.title": "Every single change",
+  "matrix.title": "Every change of one colour",
   /** Head of a column: each colour in a lighter or darker shade. */
   "matrix.ownHue": "its own hue",
   /** Head of a column, where two have a colour of one name. */
@@ -22,9 +22,11 @@ export const matrix = {
     "{count, plural, one {# more of the flag’s colours} other {# more of the flag’s colours}}",
   "matrix.moreReplacements": "{count, plural, one {# more replacement} other {# more replacements}}",
   "matrix.reading": "A row changes one colour of the flag, a column says into which.",
+  /** Where each row is a block of flags with their names. */
+  "matrix.readingBlocks": "Each block changes one colour of the flag; over each number stands into which.",
   "matrix.clarity": "Under each flag its clarity.",
   "matrix.clarityToday": "Under each flag its clarity; the original has {today}.",
-  "matrix.bold": "Bold: the clearest of its row, more than one where they are level.",
+  "matrix.bold": "Bold: the clearest of its row, more than one where several are as clear.",
   /** The word is matrix.merges. */
   "matrix.mergesNote": "“Merges”: two colours become one.",
   "matrix.greyNote": "Grey: not ranked, as a third of a charge’s outline or more would merge.",

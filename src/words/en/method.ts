@@ -18,7 +18,7 @@ export const method = {
   "method.numbers": "Clarity",
   "method.outcomes": "Outcome and verdict",
   "method.words": "The words",
-  "method.options": "Other single changes",
+  "method.options": "Other changes",
   "method.survey": "The survey",
   "method.likeness": "Could it be mistaken?",
   "method.beside": "Other measures",

@@ -7,7 +7,7 @@ export const options = {
   /** Heading: every change in one table. */
   "options.all": "All at once",
   "options.how":
-    "Each colour of the flag is tried with the palette, with the flag’s other colours, and with the nearest shade of its own hue that clears. Numbers order them; looks are the author’s. <how>How options are ranked</how>",
+    "Each colour of the flag is tried with the palette, with the flag’s other colours, and with the nearest shade of its own hue that clears. They stand by their numbers; which looks best is for the author to say. <how>How options are ranked</how>",
   /** Heading. */
   "options.tried": "Also tried by the author",
   /** Head of a column. */
@@ -25,14 +25,14 @@ export const options = {
   "options.worseLabel": "Gets worse:",
   /** Nothing gets worse. */
   "options.nothing": "Nothing.",
-  /** Under the heading “Other single changes”: beside which study. */
+  /** Under the heading “Other changes of one colour”: beside which study. */
   "options.beside": "beside <study>{title}</study>",
   /** Heading of a page. */
-  "options.title": "Other single changes",
+  "options.title": "Other changes of one colour",
   /** Title of the window. */
-  "options.titleOf": "Other single changes, {study}",
+  "options.titleOf": "Other changes of one colour, {study}",
   "options.description": "Every other change of one colour beside {title}, measured.",
-  /** `standing` is a sentence: “8th clearest of 35 single changes.” */
+  /** `standing` is a sentence: “8th clearest of 35 changes of one colour.” */
   "options.standing": "This study: {standing}",
   "options.whole": "The original has a clarity of {clarity}: no change can raise it.",
   /** Two names of colours. */
@@ -44,7 +44,7 @@ export const options = {
   /** Where a part of the flag has no name. */
   "options.onePart": "one part",
   /** The name of a colour follows. */
-  "options.noneLevel": "No change helps; level:",
+  "options.noneLevel": "No change helps; as clear as today:",
   "options.noneNearest": "No change helps; nearest:",
   "options.triedHas": "{name}, which the author tried, has {clarity}",
   /** What a flag with another change is called. */

@@ -27,13 +27,14 @@ export const otherChange = {
     "{count, plural, one {Not ranked: {changes}; it would merge a third of a charge’s outline or more.} other {Not ranked: {changes}; each would merge a third of a charge’s outline or more.}}",
   /** `level`: how many others come to the same. */
   "otherChange.place":
-    "{place, selectordinal, =1 {Clearest of {total} single changes} one {#st clearest of {total} single changes} two {#nd clearest of {total} single changes} few {#rd clearest of {total} single changes} other {#th clearest of {total} single changes}}{level, plural, =0 {.} one {, level with # other.} other {, level with # others.}}",
+    "{place, selectordinal, =1 {Clearest of {total} changes of one colour} one {#st clearest of {total} changes of one colour} two {#nd clearest of {total} changes of one colour} few {#rd clearest of {total} changes of one colour} other {#th clearest of {total} changes of one colour}}{level, plural, =0 {.} one {; # other is as clear.} other {; # others are as clear.}}",
   "otherChange.noneTried": "None of the colours could be tried.",
   "otherChange.allMerge": "Every change that was tried merges a third of a charge’s outline or more.",
   "otherChange.clear": "The flag is clear as it is, at a clarity of {clarity}.",
   "otherChange.clearAndNone":
-    "The flag is clear as it is, at a clarity of {clarity}: no single change brings five points more.",
-  "otherChange.none": "The flag has a clarity of {clarity}, and no single change brings five points more.",
+    "The flag is clear as it is, at a clarity of {clarity}: no change of one colour brings five points more.",
+  "otherChange.none":
+    "The flag has a clarity of {clarity}, and no change of one colour brings five points more.",
   "otherChange.detail": "The flag as a whole is clear, at {clarity}; only a detail gains.",
   /** `best`: the colour that takes its place; `share` of the flag’s area. */
   "otherChange.first":

@@ -4,7 +4,9 @@ export const ruler = {
   "ruler.caption":
     "The contrast of two colours that meet: a ring for the original, a dot for the redesign; thick for a long edge.",
   /** Behind ruler.caption. */
-  "ruler.fallsNote": "Broken where contrast falls.",
+  "ruler.fallsNote": "Hollow where contrast falls.",
+  /** The words are outcome.gained and outcome.lost. */
+  "ruler.crossesNote": "Gained: clear now and not before; lost: the other way round.",
   "ruler.mergedNote": "A cross where two colours become one.",
   "ruler.outlineNote": "The outline is that of what has to be seen, which counts twice.",
   "ruler.nearNote": "Near the line: on other cloth the grade would be another.",

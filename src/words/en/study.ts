@@ -20,7 +20,7 @@ export const study = {
   /** Behind “Redesign,” under the flag. */
   "study.unofficial": "unofficial study",
   /** A link. */
-  "study.allChanges": "All single changes",
+  "study.allChanges": "All changes of one colour",
   /** A link. */
   "study.verdictHow": "How the verdict is reached",
   /** A link. */

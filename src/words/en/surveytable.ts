@@ -1,16 +1,20 @@
 // Floor 7. English: the table of the survey, what can be done with flags chosen in it, and its picture of the whole field.
 
 export const surveyTable = {
+  /** Heading. */
+  "surveyTable.every": "Every flag as it is",
+  "surveyTable.everyOrdered": "Every flag as it is, least clear first",
   /** What stands over the table. */
-  "surveyTable.caption": "Every flag as it is.",
-  "surveyTable.captionOrdered": "Every flag as it is, least clear first.",
   "surveyTable.captionHeads":
     "Large enough: half of what has to be seen is left at that distance, and its largest piece spans 5 arcminutes. No emblem found: the flag is fields alone.",
   /** Heads of the table. */
   "surveyTable.choose": "Choose",
   "surveyTable.flag": "Flag",
   "surveyTable.focus": "Clarity of what has to be seen",
-  "surveyTable.lasts": "Large enough up to",
+  "surveyTable.lasts": "Large enough up to, in flag heights",
+  /** In that column. */
+  "surveyTable.lastsUnder": "under {distance, number}",
+  "surveyTable.lastsOrMore": "{distance, number} or more",
   "surveyTable.weakest": "Weakest edge",
   "surveyTable.first": "Colour to change first",
   "surveyTable.best": "Best change of one colour",

@@ -151,7 +151,7 @@ export const spanish: Catalogue = {
     "El gris conserva el contraste. La diferencia de color es ΔE00: cuanto mayor, más fácil de distinguir. Son aproximaciones de la forma más fuerte de cada deficiencia, y no una prueba de la vista de nadie. <how>Cómo se hacen</how>",
   "edgepage.noEdge": "sin límite",
   "edgepage.all": "Todos en una sola regla",
-  "edgepage.of": "Un límite de <study>{title}</study>",
+  "edgepage.of": "Un límite, donde se tocan dos colores, de <study>{title}</study>",
   "edgepage.becomes": "{was} pasa a {is}",
   "edgepage.description": "Un límite de un estudio no oficial de rediseño, {outcome}.",
   "edgepage.placeAlt": "{label}, el lugar donde se tocan {one} y {other}",
@@ -365,8 +365,7 @@ export const spanish: Catalogue = {
   // gain: the chart of what each change does to clarity.
   "gain.title": "Qué hace cada cambio con la nitidez",
   "gain.order": "Las mayores ganancias primero.",
-  "gain.key":
-    "Un anillo para el original, un punto para el rediseño; línea discontinua donde la nitidez baja.",
+  "gain.key": "Un anillo para el original, un punto para el rediseño; línea hueca donde la nitidez baja.",
   "gain.othersListed":
     "{count, plural, one {El otro estudio está en la lista de todos} other {Los otros # estudios están en la lista de todos}}",
   "gain.othersOnFront":
@@ -500,6 +499,7 @@ export const spanish: Catalogue = {
   "mark.hueBefore": "antes solo por el tono",
   "mark.clarityMeans": "100 % si todo límite es nítido",
   "mark.focusClarity": "Nitidez de lo que debe verse",
+  "mark.focusMeans": "solo los límites del emblema",
   "mark.weakest": "Límite más débil",
   "mark.weakestMeans": "contraste de los dos colores",
   "mark.price": "El precio",
@@ -518,9 +518,10 @@ export const spanish: Catalogue = {
     "{count, plural, one {# color más de la bandera} other {# colores más de la bandera}}",
   "matrix.moreReplacements": "{count, plural, one {# sustituto más} other {# sustitutos más}}",
   "matrix.reading": "Una fila cambia un color de la bandera; una columna dice por cuál.",
+  "matrix.readingBlocks": "Cada bloque cambia un color de la bandera; sobre cada cifra se dice por cuál.",
   "matrix.clarity": "Bajo cada bandera, su nitidez.",
   "matrix.clarityToday": "Bajo cada bandera, su nitidez; el original tiene {today}.",
-  "matrix.bold": "En negrita, el más nítido de su fila; más de uno si están a la par.",
+  "matrix.bold": "En negrita, el más nítido de su fila; más de uno si son igual de nítidos.",
   "matrix.mergesNote": "«Se funde»: dos colores se vuelven uno.",
   "matrix.greyNote": "En gris: sin puesto, pues se fundiría un tercio o más del contorno de una figura.",
   "matrix.dash": "Una raya: sin probar, o sin cambio visible.",
@@ -787,7 +788,7 @@ export const spanish: Catalogue = {
   "options.byColour": "Lo mejor para cada color",
   "options.all": "Todos a la vez",
   "options.how":
-    "Cada color de la bandera se prueba con la paleta, con los demás colores de la bandera y con el matiz nítido más cercano de su propio tono. Las cifras los ordenan; la belleza es cosa del autor. <how>Cómo se clasifican los cambios</how>",
+    "Cada color de la bandera se prueba con la paleta, con los demás colores de la bandera y con el matiz nítido más cercano de su propio tono. Van por sus cifras; cuál queda mejor lo dice el autor. <how>Cómo se clasifican los cambios</how>",
   "options.tried": "También probados por el autor",
   "options.changed": "Color cambiado",
   "options.best": "Mejor sustituto",
@@ -810,7 +811,7 @@ export const spanish: Catalogue = {
   "options.clearerTried": "Aún más nítido, probado por el autor: {was} a {is}, {clarity}.",
   "options.clearerTriedInPart": "Aún más nítido, probado por el autor: {was} a {is} en {part}, {clarity}.",
   "options.onePart": "una parte",
-  "options.noneLevel": "Ningún cambio ayuda; a la par:",
+  "options.noneLevel": "Ningún cambio ayuda; tan nítidos como hoy:",
   "options.noneNearest": "Ningún cambio ayuda; lo más cercano:",
   "options.triedHas": "{name}, probado por el autor, tiene {clarity}",
   "options.option": "Variante",
@@ -844,7 +845,7 @@ export const spanish: Catalogue = {
   "otherChange.unranked":
     "{count, plural, one {Sin puesto: {changes}; fundiría un tercio o más del contorno de una figura.} other {Sin puesto: {changes}; cada uno fundiría un tercio o más del contorno de una figura.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {El más nítido de {total} cambios de un color} other {#.º en nitidez de {total} cambios de un color}}{level, plural, =0 {.} one {, a la par de otro.} other {, a la par de otros #.}}",
+    "{place, selectordinal, =1 {El más nítido de {total} cambios de un color} other {#.º en nitidez de {total} cambios de un color}}{level, plural, =0 {.} one {; otro es igual de nítido.} other {; otros # son igual de nítidos.}}",
   "otherChange.noneTried": "No se pudo probar ninguno de los colores.",
   "otherChange.allMerge": "Todo cambio probado funde un tercio o más del contorno de una figura.",
   "otherChange.clear": "La bandera es nítida como está, con una nitidez del {clarity}.",
@@ -991,6 +992,8 @@ export const spanish: Catalogue = {
   // plate: what a flag that is shown is called.
   "plate.original": "Original",
   "plate.redesign": "Rediseño",
+  "plate.clarity": "nitidez <number>{clarity}</number>",
+  "plate.contrast": "contraste <number>{contrast}</number>",
   "plate.asItIs": "La bandera como es",
   "plate.alt": "{label}: {paints}",
 
@@ -1120,7 +1123,8 @@ export const spanish: Catalogue = {
   // ruler: the contrast ruler.
   "ruler.caption":
     "El contraste de dos colores que se tocan: un anillo para el original, un punto para el rediseño; trazo grueso para un límite largo.",
-  "ruler.fallsNote": "Discontinuo donde el contraste baja.",
+  "ruler.fallsNote": "Trazo hueco donde el contraste baja.",
+  "ruler.crossesNote": "Ganado: ahora nítido y antes no; perdido: al revés.",
   "ruler.mergedNote": "Una cruz donde dos colores se vuelven uno.",
   "ruler.outlineNote": "El contorno es el de lo que debe verse, que cuenta doble.",
   "ruler.nearNote": "En el umbral: sobre otra tela el grado sería otro.",
@@ -1515,14 +1519,16 @@ export const spanish: Catalogue = {
   "survey.found": "{found} de {count, plural, one {# bandera} other {# banderas}}",
 
   // surveytable: the table of the survey, what can be done with flags chosen in it, and its picture of the whole field.
-  "surveyTable.caption": "Cada bandera como es.",
-  "surveyTable.captionOrdered": "Cada bandera como es, las menos nítidas primero.",
+  "surveyTable.every": "Cada bandera como es",
+  "surveyTable.everyOrdered": "Cada bandera como es, las menos nítidas primero",
   "surveyTable.captionHeads":
     "Bastante grande: a esa distancia queda la mitad de lo que debe verse, y su trozo mayor abarca 5 minutos de arco. No se halló emblema: la bandera es solo campos.",
   "surveyTable.choose": "Elegir",
   "surveyTable.flag": "Bandera",
   "surveyTable.focus": "Nitidez de lo que debe verse",
-  "surveyTable.lasts": "Bastante grande hasta",
+  "surveyTable.lasts": "Bastante grande hasta, en alturas de bandera",
+  "surveyTable.lastsUnder": "menos de {distance, number}",
+  "surveyTable.lastsOrMore": "{distance, number} o más",
   "surveyTable.weakest": "Límite más débil",
   "surveyTable.first": "Color que cambiar primero",
   "surveyTable.best": "Mejor cambio de un color",

@@ -158,7 +158,7 @@ export const french: Catalogue = {
     "Le gris garde le contraste. L’écart de couleur est ΔE00 : plus il est grand, mieux on distingue. Ce sont des approximations de la forme la plus forte de chaque déficience, et non un test de la vue de quiconque. <how>Comment elles sont faites</how>",
   "edgepage.noEdge": "pas de limite",
   "edgepage.all": "Toutes sur une seule règle",
-  "edgepage.of": "Une limite de l’étude <study>{title}</study>",
+  "edgepage.of": "Une limite, où deux couleurs se touchent, de l’étude <study>{title}</study>",
   "edgepage.becomes": "{was} devient {is}",
   "edgepage.description": "Une limite d’une étude non officielle de drapeau redessiné, {outcome}.",
   "edgepage.placeAlt": "{label}, l’endroit où se touchent {one} et {other}",
@@ -376,7 +376,7 @@ export const french: Catalogue = {
   "gain.title": "Ce que chaque changement fait à la netteté",
   "gain.order": "Les plus grands gains d’abord.",
   "gain.key":
-    "Un anneau pour l’original, un point pour le nouveau dessin ; un trait discontinu là où la netteté baisse.",
+    "Un anneau pour l’original, un point pour le nouveau dessin ; un trait évidé là où la netteté baisse.",
   "gain.othersListed":
     "{count, plural, one {L’autre étude est dans la liste complète} other {Les # autres études sont dans la liste complète}}",
   "gain.othersOnFront":
@@ -512,6 +512,7 @@ export const french: Catalogue = {
   "mark.hueBefore": "par la teinte seule auparavant",
   "mark.clarityMeans": "100 % quand chaque limite est nette",
   "mark.focusClarity": "Netteté de ce qui doit se voir",
+  "mark.focusMeans": "les limites de l’emblème seules",
   "mark.weakest": "Limite la plus faible",
   "mark.weakestMeans": "contraste des deux couleurs",
   "mark.price": "Le prix",
@@ -530,9 +531,11 @@ export const french: Catalogue = {
     "{count, plural, one {# autre couleur du drapeau} other {# autres couleurs du drapeau}}",
   "matrix.moreReplacements": "{count, plural, one {# autre remplacement} other {# autres remplacements}}",
   "matrix.reading": "Une ligne change une couleur du drapeau, une colonne dit en laquelle.",
+  "matrix.readingBlocks":
+    "Chaque bloc change une couleur du drapeau ; au-dessus de chaque chiffre, on lit en laquelle.",
   "matrix.clarity": "Sous chaque drapeau, sa netteté.",
   "matrix.clarityToday": "Sous chaque drapeau, sa netteté ; l’original a {today}.",
-  "matrix.bold": "En gras : le plus net de la ligne, plusieurs s’ils sont à égalité.",
+  "matrix.bold": "En gras : le plus net de la ligne, plusieurs s’ils sont aussi nets.",
   "matrix.mergesNote": "« Se fond » : deux couleurs n’en font plus qu’une.",
   "matrix.greyNote": "En gris : non classé, car un tiers ou plus du contour d’un meuble se fondrait.",
   "matrix.dash": "Un tiret : non essayé, ou sans changement visible.",
@@ -803,7 +806,7 @@ export const french: Catalogue = {
   "options.byColour": "Le meilleur pour chaque couleur",
   "options.all": "Tous à la fois",
   "options.how":
-    "Chaque couleur du drapeau est essayée avec la palette, avec les autres couleurs du drapeau et avec la nuance nette la plus proche de sa propre teinte. Les chiffres les ordonnent ; la beauté est l’affaire de l’auteur. <how>Comment se classent les changements</how>",
+    "Chaque couleur du drapeau est essayée avec la palette, avec les autres couleurs du drapeau et avec la nuance nette la plus proche de sa propre teinte. Ils suivent leurs chiffres ; à l’auteur de dire lequel est le plus beau. <how>Comment se classent les changements</how>",
   "options.tried": "Aussi essayés par l’auteur",
   "options.changed": "Couleur changée",
   "options.best": "Meilleur remplacement",
@@ -827,7 +830,7 @@ export const french: Catalogue = {
   "options.clearerTriedInPart":
     "Plus net encore, essayé par l’auteur : {was} en {is} dans {part}, {clarity}.",
   "options.onePart": "une partie",
-  "options.noneLevel": "Aucun changement n’aide ; à égalité :",
+  "options.noneLevel": "Aucun changement n’aide ; aussi nets qu’aujourd’hui :",
   "options.noneNearest": "Aucun changement n’aide ; le plus proche :",
   "options.triedHas": "{name}, essayé par l’auteur, a {clarity}",
   "options.option": "Variante",
@@ -861,7 +864,7 @@ export const french: Catalogue = {
   "otherChange.unranked":
     "{count, plural, one {Non classé : {changes} ; un tiers ou plus du contour d’un meuble s’y fondrait.} other {Non classés : {changes} ; dans chacun, un tiers ou plus du contour d’un meuble se fondrait.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {Le plus net de {total} changements d’une couleur} one {#er en netteté sur {total} changements d’une couleur} other {#e en netteté sur {total} changements d’une couleur}}{level, plural, =0 {.} one {, à égalité avec un autre.} other {, à égalité avec # autres.}}",
+    "{place, selectordinal, =1 {Le plus net de {total} changements d’une couleur} one {#er en netteté sur {total} changements d’une couleur} other {#e en netteté sur {total} changements d’une couleur}}{level, plural, =0 {.} one { ; un autre est aussi net.} other { ; # autres sont aussi nets.}}",
   "otherChange.noneTried": "Aucune des couleurs n’a pu être essayée.",
   "otherChange.allMerge": "Chaque changement essayé fond un tiers ou plus du contour d’un meuble.",
   "otherChange.clear": "Le drapeau est net tel qu’il est, avec une netteté de {clarity}.",
@@ -1009,6 +1012,8 @@ export const french: Catalogue = {
   // plate: what a flag that is shown is called.
   "plate.original": "Original",
   "plate.redesign": "Nouveau dessin",
+  "plate.clarity": "netteté <number>{clarity}</number>",
+  "plate.contrast": "contraste <number>{contrast}</number>",
   "plate.asItIs": "Le drapeau tel qu’il est",
   "plate.alt": "{label} : {paints}",
 
@@ -1139,7 +1144,8 @@ export const french: Catalogue = {
   // ruler: the contrast ruler.
   "ruler.caption":
     "Le contraste de deux couleurs qui se touchent : un anneau pour l’original, un point pour le nouveau dessin ; trait épais pour une longue limite.",
-  "ruler.fallsNote": "Discontinu là où le contraste baisse.",
+  "ruler.fallsNote": "Trait évidé là où le contraste baisse.",
+  "ruler.crossesNote": "Gagnée : nette à présent et non avant ; perdue : l’inverse.",
   "ruler.mergedNote": "Une croix là où deux couleurs n’en font plus qu’une.",
   "ruler.outlineNote": "Le contour est celui de ce qui doit se voir, qui compte double.",
   "ruler.nearNote": "Au seuil : sur une autre étoffe, le degré serait un autre.",
@@ -1534,14 +1540,16 @@ export const french: Catalogue = {
   "survey.found": "{found} sur {count, plural, one {# drapeau} other {# drapeaux}}",
 
   // surveytable: the table of the survey, what can be done with flags chosen in it, and its picture of the whole field.
-  "surveyTable.caption": "Chaque drapeau tel qu’il est.",
-  "surveyTable.captionOrdered": "Chaque drapeau tel qu’il est, les moins nets d’abord.",
+  "surveyTable.every": "Chaque drapeau tel qu’il est",
+  "surveyTable.everyOrdered": "Chaque drapeau tel qu’il est, les moins nets d’abord",
   "surveyTable.captionHeads":
     "Assez grand : la moitié de ce qui doit se voir reste à cette distance, et son plus grand morceau couvre 5 minutes d’arc. Aucun emblème trouvé : le drapeau n’a que des champs.",
   "surveyTable.choose": "Choisir",
   "surveyTable.flag": "Drapeau",
   "surveyTable.focus": "Netteté de ce qui doit se voir",
-  "surveyTable.lasts": "Assez grand jusqu’à",
+  "surveyTable.lasts": "Assez grand jusqu’à, en hauteurs de drapeau",
+  "surveyTable.lastsUnder": "moins de {distance, number}",
+  "surveyTable.lastsOrMore": "{distance, number} ou plus",
   "surveyTable.weakest": "Limite la plus faible",
   "surveyTable.first": "Couleur à changer d’abord",
   "surveyTable.best": "Meilleur changement d’une couleur",

@@ -17,7 +17,7 @@ test("has an address of its own below the study, and leads back to it", () => {
     study: { title: "A lighter square", address: "../" },
   });
   expect(page?.frame).toMatchObject({
-    title: expect.stringMatching(/^Other single changes, A lighter square – /),
+    title: expect.stringMatching(/^Other changes of one colour, A lighter square – /),
     canonical: "https://flags.example/sound/studies/a-square/changes/",
     share: { picture: { address: "https://flags.example/sound/studies/a-square/link.png" } },
   });

@@ -46,10 +46,22 @@ test("bands and ticks at the published steps, each band named in its middle", ()
   expect(ticks.filter(({ isClear }) => isClear).map(({ x }) => x)).toEqual([45]);
 });
 
-test("ring and dot stand at the contrast itself, and a falling edge is told apart", () => {
+test("ring and dot stand at the contrast itself, and the line of a falling edge is hollow", () => {
   const [up, down] = ruler(edge(0, "gained", [5.21, 63.48]), edge(1, "lost", [84.2, 27])).rows;
-  expect([up?.ring, up?.dot, up?.falls]).toEqual([5.21, 63.48, false]);
-  expect([down?.ring, down?.dot, down?.falls]).toEqual([84.2, 27, true]);
+  expect([up?.ring, up?.dot, up?.hollow]).toEqual([5.21, 63.48, undefined]);
+  expect([down?.ring, down?.dot]).toEqual([84.2, 27]);
+  expect(down?.hollow).toBeGreaterThan(1);
+  expect(down?.hollow).toBeLessThan(down?.thickness ?? 0);
+});
+
+test("what gained and lost are is told where an edge becomes clear, or is so no longer", () => {
+  const crosses = (...contrast: [number, number]) => ruler(edge(0, "same", contrast)).notes.crosses;
+  expect([crosses(44, 46), crosses(46, 44), crosses(45, 60), crosses(20, 44)]).toEqual([
+    true,
+    true,
+    false,
+    false,
+  ]);
 });
 
 test("merged has no dot, parted no ring, and what stays has its ring round its dot", () => {
@@ -62,7 +74,7 @@ test("merged has no dot, parted no ring, and what stays has its ring round its d
   expect([merged?.ring, merged?.dot]).toEqual([40, undefined]);
   expect([parted?.ring, parted?.dot]).toEqual([undefined, 52]);
   expect(same?.radius.ring).toBeGreaterThan((same?.radius.dot ?? Number.NaN) + 2);
-  expect(notes).toMatchObject({ merged: true, falls: true, near: false, hue: false });
+  expect(notes).toMatchObject({ merged: true, falls: true, crosses: false, near: false, hue: false });
 });
 
 test("the longer an edge the thicker, and the shortest is thick enough to be seen", () => {

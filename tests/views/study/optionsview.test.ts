@@ -51,7 +51,7 @@ describe("presentOptions", () => {
     expect(first).toBe(
       "Change red first (17% of the flag): with white in its place clarity rises from 74% to 99.6%.",
     );
-    expect(standing).toBe("This study: 3rd clearest of 58 single changes.");
+    expect(standing).toBe("This study: 3rd clearest of 58 changes of one colour.");
   });
 
   test("each colour has its best with its equals, and both marks before and after", () => {
@@ -82,7 +82,7 @@ describe("presentOptions", () => {
   });
 
   test.each([
-    [74.4, "No change helps; level:"],
+    [74.4, "No change helps; as clear as today:"],
     [73.4, "No change helps; nearest:"],
     [75, undefined],
   ])("of a best that comes from 74.1 to %d: %s", (clarity, short) => {
@@ -152,7 +152,7 @@ test("where clarity is level, the number that decides the verdict stands beside 
 
 describe("presentOptionsLine", () => {
   const line = (study: StudyResult) => presentOptionsLine(study, linkFrom("/studies/a-square/"), format);
-  const third = "3rd clearest of 58 single changes.";
+  const third = "3rd clearest of 58 changes of one colour.";
 
   test("names the best with its clarity, and leads to all of them", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 99.6 })];
@@ -180,7 +180,7 @@ describe("presentOptionsLine", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 98 })];
     const first = { ...ranked({}).ranking?.standing, place: 1 } as never;
     expect(line(ranked({ standing: first }, { options, shades }))?.says).toBe(
-      "Clearest of 58 single changes.",
+      "Clearest of 58 changes of one colour.",
     );
     expect(line(ranked({}, { options, shades, clarity: 100 }))?.says).toMatch(
       / The original has a clarity of 100%: no change can raise it\.$/,

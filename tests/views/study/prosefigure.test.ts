@@ -102,5 +102,5 @@ test("the matrix is shown where the options were ranked, and in words by its cap
   const withMatrix = { ...shown, matrix: presentMatrix(ranked({ matrix }), link, format) };
   const figure = createFigures(withMatrix, comparison, format)({ kind: "matrix" });
   expect(figure?.id).toBe("figure-matrix");
-  expect(figure?.says).toMatch(/^Every single change\. A row changes one colour of the flag, /);
+  expect(figure?.says).toMatch(/^Every change of one colour\. A row changes one colour of the flag, /);
 });

@@ -39,7 +39,7 @@ test("a clear flag without a study has its drawing beside the survey", () => {
     first: [],
     best: undefined,
     focus: { text: "100%", value: "100" },
-    lasts: { text: "320 flag heights or more", value: "320" },
+    lasts: { text: "320 or more", value: "320" },
   });
 });
 
@@ -57,7 +57,7 @@ test("a focus that lasts to no step sorts before all others, and is not no focus
     linkFrom("/survey/"),
     createFormat("en"),
   );
-  expect(row.lasts).toEqual({ text: "under 10 flag heights", value: "0" });
+  expect(row.lasts).toEqual({ text: "under 10", value: "0" });
 });
 
 test("what readers said who named it, with the way to its page; and of no other flag", () => {
