@@ -80,7 +80,7 @@ async function openContext(isWhole: boolean, failed: string[]): Promise<BrowserC
     viewport: { width: 1000, height: 800 },
     reducedMotion: "reduce",
   });
-  await context.route(/\.(?:svg|png)$/, (route) => route.abort());
+  await context.route(/\.(?:svg|png|webp)$/, (route) => route.abort());
   if (isWhole)
     await context.route(/\/assets\/(?:fonts\/.*|site\.css)$/, (route) => {
       const file = /assets\/.*$/.exec(route.request().url())?.[0] ?? "";
@@ -89,7 +89,7 @@ async function openContext(isWhole: boolean, failed: string[]): Promise<BrowserC
       return bytes === undefined ? route.abort() : route.fulfill({ body: bytes, contentType });
     });
   context.on("requestfailed", (request) => {
-    if (!/\.(?:svg|png)$/.test(request.url())) failed.push(request.url());
+    if (!/\.(?:svg|png|webp)$/.test(request.url())) failed.push(request.url());
   });
   context.on("response", (response) => {
     if (response.status() >= 400) failed.push(response.url());

@@ -135,7 +135,7 @@ const onLarge: readonly string[] = ["", "studies/lockmouth/", "survey/", "method
 let unscripted: Page;
 beforeAll(async () => {
   unscripted = await (await room.browser.newContext({ javaScriptEnabled: false })).newPage();
-  await unscripted.route(/\.(?:svg|png|woff2|css)$/, (route) => route.abort());
+  await unscripted.route(/\.(?:svg|png|webp|woff2|css)$/, (route) => route.abort());
 });
 
 /** Each page is opened once, and looked at by one test after the other: the later ones change it. */
@@ -584,7 +584,7 @@ test.each(sites)(
 
 test("a study page weighs under 60 KB beside its drawings, as hosts send it, and under 15 KB of it is script", async () => {
   const sizes = await visit(at("demo", "studies/kedgeport/"), {}, async ({ requests }) => {
-    const own = requests.filter((url) => !/\.(?:svg|png)$/.test(url));
+    const own = requests.filter((url) => !/\.(?:svg|png|webp)$/.test(url));
     return Promise.all(
       own.map(async (url) => {
         const bytes = new Uint8Array(await (await fetch(url)).arrayBuffer());

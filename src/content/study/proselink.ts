@@ -13,7 +13,7 @@ const linkable = /^(?:https?:\/\/(?![/\\]|%5c|[^/\\?#]*@)|mailto:|(?![a-z][a-z0-
 
 /** A text that is an address of the web, with its host; a name of a file is none. */
 const address =
-  /^\s*(?:https?:\/\/)?((?:[\p{L}\p{N}-]+\.)+(?!(?:html?|md|pdf|svg|png|jpe?g|txt|csv)\b)\p{L}{2,})(?=[\s:/?#@]|$)/iu;
+  /^\s*(?:https?:\/\/)?((?:[\p{L}\p{N}-]+\.)+(?!(?:html?|md|pdf|svg|png|webp|jpe?g|txt|csv)\b)\p{L}{2,})(?=[\s:/?#@]|$)/iu;
 
 /** A link whose text is of the host `said`, and that leads to the host `leads`. */
 export interface FalseLink {
