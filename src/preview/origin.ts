@@ -30,12 +30,18 @@ export const guardHeaders: Readonly<Record<string, string>> = {
 export function findRefusal(request: IncomingMessage, names: readonly string[]): string | undefined {
   const { host = "", origin } = request.headers;
   const name = host.replace(/:\d{1,5}$/, "").toLowerCase();
-  if (![...ownNames, ...names].includes(name)) return "Nothing is served under this name.";
+  if (![...ownNames, ...names.map(writeHost)].includes(name)) return "Nothing is served under this name.";
   const site = request.headers["sec-fetch-site"] ?? "none";
   const isFollowed =
     request.headers["sec-fetch-mode"] === "navigate" && request.headers["sec-fetch-dest"] === "document";
   const isOurs = (site === "same-origin" || site === "none" || isFollowed) && isOwn(origin, host);
   return isOurs ? undefined : "Only pages of this server may ask.";
+}
+
+/** Writes a host as browsers name it: small letters, IPv6 at its shortest and in brackets. Source: the WHATWG URL standard. */
+function writeHost(name: string): string {
+  const address = `http://${name.includes(":") ? `[${name}]` : name}`;
+  return URL.canParse(address) ? new URL(address).hostname : name;
 }
 
 function isOwn(origin: string | undefined, host: string): boolean {

@@ -63,7 +63,8 @@ const published = path.join(".cache", "counterchange-gallery");
  */
 export default function counterchange(config: UserConfig, place: GalleryPlace): void {
   const { at = "/flags/", content } = place;
-  if (!/^\/(?:[\w.~-]+\/)*$/.test(at)) throw new Error(`at is “${at}”: a path begins and ends with a slash.`);
+  if (!/^\/(?:(?!\.{1,2}\/)[\w.~-]+\/)*$/.test(at))
+    throw new Error(`at is “${at}”: a path begins and ends with a slash.`);
   const base = path.posix.join(config.pathPrefix ?? "/", at);
   let data: GalleryData | undefined;
   const draw = (from: string, slug: string, what?: string, edge?: string) =>
@@ -74,7 +75,7 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
       what,
       edge,
     });
-  config.ignores.add(`${withSlashes(content)}/**`);
+  config.ignores.add(writePattern(content));
   config.ignores.add(".cache/**");
   config.addWatchTarget(content);
   config.on("eleventy.before", async ({ runMode }) => {
@@ -99,6 +100,12 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
     });
   });
   config.on("eleventy.after", ({ directories }) => layBeside(path.join(directories.output, at), data?.files));
+}
+
+/** All that lies in the content folder, as Eleventy matches it: from the working folder, any sign for what is one of patterns. */
+function writePattern(content: string): string {
+  const way = withSlashes(path.relative("", content));
+  return path.posix.join(way.replace(/[^\w./-]/g, "?"), "**");
 }
 
 /** Publishes the gallery and reads what came of it; a build adds to the list of addresses. */

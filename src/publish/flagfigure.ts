@@ -22,7 +22,8 @@ type Caption = (typeof captionIds)[Verdict];
 export interface FlagRecord {
   readonly slug: string;
   readonly title: string;
-  readonly flag: string;
+  /** Absent where the study names no flag. */
+  readonly flag?: string;
   readonly verdict: Verdict;
 }
 
@@ -63,10 +64,11 @@ export function writeFlagFigure(
         : `flag: ${quoteText(missing)} was not published${what === "ruler" ? "; a flag without edges has none" : ""}.`,
     );
   const name = formatTitle(study, format);
+  const { flag = study.title } = study;
   const names =
     pictures.length === 1
       ? [name]
-      : [format.say("feed.flagToday", study), format.say("feed.flagRedesign", study)];
+      : [format.say("feed.flagToday", { flag }), format.say("feed.flagRedesign", { flag })];
   const shown = pictures.map(
     (file, index) =>
       `<img src="${escapeText(formatRelative(from, at + file))}" alt="${escapeText(names[index] ?? name)}">`,

@@ -26,6 +26,8 @@ export function readDrawing(text) {
 /** Copies what may be shown. Ids begin with `prefix`. Throws RangeError for a drawing that is too large to be shown. */
 export function copyDrawing(root, prefix) {
   const rules = readStyles(root);
+  if (rules.length * root.querySelectorAll("*").length > limit.selectorTests)
+    throw new RangeError("too slow");
   let count = 0;
   const copy = (element, depth) => {
     count += 1;
@@ -80,7 +82,8 @@ function readRules(text) {
   try {
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(text);
-    return [...sheet.cssRules].filter(({ selectorText }) => selectorText !== undefined);
+    // To try :has() on an element takes all that is in it; check reads none either.
+    return [...sheet.cssRules].filter(({ selectorText = ":has(" }) => !selectorText.includes(":has("));
   } catch {
     return [];
   }
@@ -141,13 +144,19 @@ export function listColours(root) {
     if (shapes.has(tag)) for (const name of ["fill", "stroke"]) note(look[name], look, path, isSeen);
     for (const name of cutting) {
       const target = called(element.getAttribute(name));
-      if (target) walk(target, look, path, true, false);
+      if (!target) continue;
+      const before = steps;
+      walk(target, look, path, true, false);
+      // A marker stands at every vertex: four signs of a path at the least.
+      const outline = element.getAttribute("d") ?? element.getAttribute("points") ?? "";
+      if (name.startsWith("marker")) steps += ((steps - before) * outline.length) / 4;
     }
     const target = byId.get(element.getAttribute("href")?.slice(1));
     if (target) walk(target, look, path, true, isSeen);
     for (const child of element.children) walk(child, look, path, /Gradient$/.test(tag), isSeen);
   };
   walk(root, { fill: "#000000", stroke: "none", color: "#000000" }, [], true, true);
+  if (steps > limit.instances) throw new RangeError("no end");
   return [...found];
 }
 

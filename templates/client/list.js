@@ -96,7 +96,7 @@ function show() {
 }
 
 for (const [name, value] of new URLSearchParams(location.search)) {
-  const field = form.elements[name];
+  const field = form.elements.namedItem(name);
   if (!field) continue;
   field.value = value;
   if (field.selectedIndex === -1) field.selectedIndex = 0;

@@ -160,7 +160,7 @@ bar.querySelector("button").addEventListener("click", () => {
 });
 if (form) {
   for (const [name, value] of asked) {
-    const field = form.elements[name];
+    const field = form.elements.namedItem(name);
     if (!field) continue;
     field.value = value;
     if (field.selectedIndex === -1) field.selectedIndex = 0;

@@ -37,13 +37,15 @@ if (all) {
     [...crypto.getRandomValues(new Uint8Array(bytes))]
       .map((one) => one.toString(16).padStart(2, "0"))
       .join("");
-  const begin = () => ({ id: draw(8), seed: given ?? draw(2), votes: {} });
+  // A study may be called as what every object has, “constructor”.
+  const makeVotes = (kept) => Object.assign(Object.create(null), kept);
+  const begin = () => ({ id: draw(8), seed: given ?? draw(2), votes: makeVotes() });
   const read = () => {
     // A browser may keep nothing, or have kept what somebody else put there.
     try {
       const kept = JSON.parse(localStorage.getItem(place));
       const isOurs = /^[0-9a-f]{16}$/.test(kept.id) && /^[0-9a-z-]{1,100}$/.test(kept.seed) && kept.votes;
-      return isOurs ? kept : begin();
+      return isOurs ? { ...kept, votes: makeVotes(kept.votes) } : begin();
     } catch {
       return begin();
     }
@@ -154,10 +156,7 @@ if (all) {
     const send = ballot.querySelector(".vote-send");
     if (!send) return;
     send.dataset.template ??= send.getAttribute("href");
-    send.href = send.dataset.template.replace(
-      "ballot-line",
-      encodeURIComponent(line.toWellFormed?.() ?? line),
-    );
+    send.href = send.dataset.template.replace("~ballot~", encodeURIComponent(line.toWellFormed?.() ?? line));
   }
 
   function show(wanted, isMoved = true) {

@@ -219,10 +219,13 @@ test("what is asked stands in the address, and the address asks it again", async
     // Odd numbers that five divides.
     expect(await countShown(page)).toBe(20);
   });
-  await visit(home("?verdict=perfect&tag=%3Cscript%3E&q=&utm=1#gain"), async ({ page, complaints }) => {
-    expect(await countShown(page)).toBe(200);
-    expect(complaints).toEqual([]);
-  });
+  await visit(
+    home("?verdict=perfect&tag=%3Cscript%3E&q=&utm=1&length=1&item=2&constructor=3#gain"),
+    async ({ page, complaints }) => {
+      expect(await countShown(page)).toBe(200);
+      expect(complaints).toEqual([]);
+    },
+  );
 });
 
 test("from a disk: the same words are found, and nothing is refused", async () => {

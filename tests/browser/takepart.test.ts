@@ -139,6 +139,24 @@ async function tryAll(
   return seen;
 }
 
+test("a drawing that would take minutes to read or to draw is refused at once", async () => {
+  const begin =
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#c00" d="M0 0h3v2H0z"/>';
+  const rules = `<style>${"a{fill:red}".repeat(10_000)}</style>${"<g/>".repeat(15_000)}`;
+  const within = `<style>${":has(x) g{fill:red}".repeat(3000)}</style>${"<g/>".repeat(1200)}`;
+  const dots = `<marker id="m">${'<circle r="1"/>'.repeat(400)}</marker>`;
+  const path = `<path marker-mid="url(#m)" d="M0 0${"l1 1l-1-1".repeat(20_000)}"/>`;
+  await open({}, async (page) => {
+    const say = async (inside: string) =>
+      choose(page, { name: "a.svg", text: Buffer.from(`${begin}${inside}</svg>`) });
+    const start = performance.now();
+    expect(await say(rules)).toMatch(/too large to be shown/);
+    expect(await say(`<defs>${dots}</defs>${path}`)).toMatch(/too large to be shown/);
+    expect(await say(within)).toMatch(/^The drawing is shown/);
+    expect(performance.now() - start).toBeLessThan(20_000);
+  });
+});
+
 test("a change shows before and after with their contrasts; a broken or large file gets a sentence", async () => {
   const options = { viewport: { width: 1280, height: 900 } };
   await open(options, async (page, heard) => {

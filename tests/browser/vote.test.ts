@@ -110,6 +110,27 @@ test("by keyboard alone: blind to the choice, then told, kept, and handed in as 
   });
 });
 
+test("a study that is called as what every object has is asked as any other", async () => {
+  await open(season, {}, async (page, complaints) => {
+    await page.route("**/vote/", async (route) => {
+      const body = (await (await route.fetch()).text()).replaceAll(
+        /(data-question|data-side|name|value)="linnet-strand"/g,
+        '$1="constructor"',
+      );
+      await route.fulfill({ body, contentType: "text/html" });
+    });
+    await page.reload();
+    await page.locator(".vote-question:visible input[type=radio]").first().check();
+    await page.getByRole("button", { name: "This is my choice" }).click();
+    await page.goto(`${page.url().replace(/#.*/, "")}#ballot`);
+    await page.reload();
+    expect(await page.locator(".vote-line code").textContent()).toMatch(
+      / spring-season constructor=(?:original|redesign)$/,
+    );
+    expect(complaints).toEqual([]);
+  });
+});
+
 test("by touch on a phone, in the dark: a tap on a flag chooses it, and the counts stand beside the choice", async () => {
   const options = { viewport: { width: 390, height: 844 }, hasTouch: true, colorScheme: "dark" } as const;
   await open(season, options, async (page, complaints) => {

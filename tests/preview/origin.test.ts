@@ -33,6 +33,16 @@ describe("who is answered", () => {
   });
 });
 
+/** As browsers write the host of an address. Source: the WHATWG URL standard, host serializing. */
+test.each([
+  ["Studio-PC", "studio-pc:8642"],
+  ["FD00:0:0::2", "[fd00::2]:8642"],
+  ["127.1", "127.0.0.1:8642"],
+])("the host %s is answered as %s", (name, host) => {
+  expect(findRefusal({ headers: { host } } as IncomingMessage, [name])).toBeUndefined();
+  expect(findRefusal({ headers: { host: `x${host}` } } as IncomingMessage, [name])).toBeDefined();
+});
+
 describe("who is refused", () => {
   test.each<[string, IncomingHttpHeaders]>([
     ["nobody named", {}],

@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { readdir, readFile } from "node:fs/promises";
+import { readdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { promisify } from "node:util";
 import { expect, test, vi } from "vitest";
@@ -140,6 +140,39 @@ test("in a layout of the site, under a path of the host", async () => {
   ]);
   const pages = written.filter((file) => file.startsWith("flags/") && file.endsWith(".html"));
   expect(note).toContain(`clearer of ${pages.length} pages`);
+});
+
+// What a contributor leaves in the gallery runs nowhere, whatever the folder is called and however it is named.
+test.each<[string, string, (folder: string) => string]>([
+  ["a whole path", "gallery", (folder) => path.join(folder, "gallery")],
+  ["signs of a pattern", "!flags (old) [1]{a,b}*", () => "!flags (old) [1]{a,b}*"],
+  ["a way round", "gallery", () => "./_includes/../gallery/"],
+])("nothing in a gallery is a template: %s", async (_, name, nameContent) => {
+  const entries = Object.entries(site(""));
+  const moved = entries.map(([file, text]) => [file.replace(/^gallery/, name), text]);
+  const folder = await makeFolder({
+    ...Object.fromEntries(moved),
+    "all.njk": "all",
+    [`${name}/studies/lamp/x.11ty.js`]: "throw new Error('it ran')",
+    [`${name}/studies/lamp/lamp.11tydata.js`]: "throw new Error('it ran')",
+  });
+  const content = JSON.stringify(nameContent(folder));
+  const config = `import counterchange from ${JSON.stringify(plugin)};
+export default (config) => config.addPlugin(counterchange, { content: ${content} });`;
+  await writeFile(path.join(folder, "eleventy.config.js"), config);
+  await rm(path.join(folder, "notes"), { recursive: true });
+  const { said } = await runEleventy(folder);
+  expect(said).toContain("x.11ty.js” does not belong in a study's folder");
+  expect(said).not.toContain("it ran");
+  const written = await list(path.join(folder, "_site"));
+  expect(written).toContain(path.join("all", "index.html"));
+  expect(written.filter((file) => !/^(?:all|flags)\b/.test(file))).toEqual([]);
+});
+
+test.each(["/../x/", "/a/../../b/", "/./"])("the gallery stays in the site: %s", async (at) => {
+  const { status, said } = await runEleventy(await makeFolder(site(`at: "${at}"`)));
+  expect(status).toBe(1);
+  expect(said).toContain(`at is “${at}”`);
 });
 
 test("at the top and without a layout every file has the bytes that publish writes", async () => {

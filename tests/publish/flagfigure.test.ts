@@ -20,6 +20,15 @@ test("a pair leads to its study, and nothing in a title is markup", () => {
   );
 });
 
+test("a study that names no flag is told by its title", () => {
+  const studies = [{ slug: "lamp", title: "A paler lamp", verdict: "clearer" as const }];
+  const figure = writeFlagFigure({ ...published, studies }, ask);
+  expect([...figure.matchAll(/alt="([^"]*)"/g)].map(([, alt]) => alt)).toEqual([
+    "A paler lamp today",
+    "A paler lamp, redesign",
+  ]);
+});
+
 test.each([
   [{ slug: "lamb" }, "no study “lamb” was published; those that were: lamp"],
   [

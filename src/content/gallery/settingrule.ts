@@ -32,7 +32,10 @@ export function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[]
 function checkAddress(address: string): Finding[] {
   if (isWebAddress(address)) return /[?#]/.test(address) ? refuseQuery(address) : [];
   const reason = `“address” is ${quoteText(address)}, which is not a web address.`;
-  const example = isWebAddress(`https://${address}`) ? `https://${address}` : "https://flags.example/";
+  const example =
+    !/:\/\//.test(address) && isWebAddress(`https://${address}`)
+      ? `https://${address}`
+      : "https://flags.example/";
   const hint = `Type the whole address of the front page: address: ${example}`;
   return wrong("study/wrong-address", "address", { reason, hint });
 }

@@ -54,7 +54,7 @@ async function readOurs(): Promise<Messages> {
 }
 
 function checkMessage(id: string, message: unknown, ours: Messages): Finding[] {
-  const english = ours[id];
+  const english = Object.hasOwn(ours, id) ? ours[id] : undefined;
   if (english === undefined) {
     const near = findNearest(id, Object.keys(ours));
     const reason = `There is no message ${quoteText(id)}.`;

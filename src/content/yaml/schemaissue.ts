@@ -51,6 +51,8 @@ function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide)
       if (issue.origin === "number") return outside(path, `at most ${issue.maximum}`, value, guide);
       return tooLong(path, Number(issue.maximum), value);
     case "invalid_value":
+      // A group of keys has no text to say, and a list of one word would be told to be that word.
+      if (typeof value === "object") return [describeKind(path, "string", value, data, guide)];
       return unknownWord(path, issue.values.map(String), value);
     case "invalid_union": {
       // The choice whose kind the value is; of none, the first.

@@ -54,8 +54,8 @@ export interface VoteSide {
   readonly verdict: { readonly sentence: string; readonly address: string } | undefined;
 }
 
-/** Stands in the address that sends a ballot for its line of text. */
-export const ballotLine = "ballot-line";
+/** Stands in the address that sends a ballot for its line of text. No slug has it, and a title that does loses it there. */
+export const ballotLine = "~ballot~";
 
 /** The site path of the vote on a series. */
 export function formatVotePath(slug: string): string {
@@ -122,7 +122,7 @@ function presentVote(
     send: presentAnswer(
       gallery.answer,
       {
-        title: format.say("vote.letter", { series: title }),
+        title: format.say("vote.letter", { series: title.replaceAll(ballotLine, " ") }),
         edge: undefined,
         stamped: address,
         numbers: [ballotLine],

@@ -38,6 +38,7 @@ test("every setting that is wrong is named once, with its rule", () => {
 test("what to type is what was meant, where that can be known", () => {
   const hintOf = (raw: Record<string, unknown>) => checkSettings(raw)[0]?.hint;
   expect(hintOf({ address: "flags.example/sound" })).toContain("address: https://flags.example/sound");
+  expect(hintOf({ address: "https://a:b@flags.example/" })).toContain("address: https://flags.example/");
   expect(hintOf({ address: "https://flags.example/sound/?a=1#x" })).toBe(
     "Type: address: https://flags.example/sound/",
   );

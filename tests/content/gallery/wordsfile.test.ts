@@ -37,6 +37,11 @@ test("messages take the place of ours, in any language; what is wrong costs the 
   ]);
 });
 
+test("what every object has is no message of ours", async () => {
+  const found = ["constructor", "__proto__", "toString"].map((_, index) => ["words/unknown", index + 1, 1]);
+  expect(await load("constructor: a\n__proto__: b\ntoString: c")).toEqual([{}, found]);
+});
+
 test("a message that nobody sees, and one without an end, are none", async () => {
   expect(await load('edges.where: "\\u200b"')).toEqual([{}, [["study/no-value", 1, 14]]]);
   expect(await load(`edges.where: ${"a".repeat(1001)}`)).toEqual([{}, [["words/message", 1, 14]]]);

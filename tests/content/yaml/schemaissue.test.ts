@@ -145,6 +145,24 @@ ferry/study.md:5:7  error  “date” is “20260402”; a date is year, month a
     Type, for example: date: 2026-04-02`,
   ],
   [
+    "keys where a word belongs",
+    ["status: { open: 1 }"],
+    `\
+ferry/study.md:5:9  error  “status” is a group of keys; it must be text.  study/wrong-type
+    status: { open: 1 }
+            ^^^^^^^^^^^
+    Type, for example: status: open`,
+  ],
+  [
+    "a word in brackets",
+    ["status: [open]"],
+    `\
+ferry/study.md:5:9  error  “status” is a list; it must be text.  study/wrong-type
+    status: [open]
+            ^^^^^^
+    Type: status: open`,
+  ],
+  [
     "a mistyped status",
     ["status: adoptd"],
     `\

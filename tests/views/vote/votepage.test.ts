@@ -47,6 +47,14 @@ test("a series without a study has no vote", () => {
   expect(presentVotes({ ...result, series: [flags] }, format)).toEqual([]);
 });
 
+test("a ballot stands in its letter once, whatever the series is called", () => {
+  const gallery = { ...result.gallery, answer: { way: "mail", address: "a@flags.example" } } as const;
+  const named = { ...quay, slug: "ballot-line", title: `Which ${ballotLine} is it?` };
+  const [vote] = presentVotes({ ...result, gallery, series: [named] }, format);
+  expect(vote?.send?.href.split(ballotLine)).toHaveLength(2);
+  expect(vote?.send?.href).toMatch(new RegExp(`body=.*${ballotLine}`));
+});
+
 test("a letter takes the ballot along, and the count of ballots is told", () => {
   const gallery = { ...result.gallery, answer: { way: "mail", address: "a@flags.example" } } as const;
   const ballots = [{ id: "0".repeat(16), votes: [{ study: "second", choice: "redesign" }] }] as const;
