@@ -14,7 +14,7 @@ vi.setConfig({ testTimeout: 240_000 });
 const home = path.join(import.meta.dirname, "../..");
 const plugin = path.join(home, "dist/src/publish/eleventyplugin.js");
 const study = `---
-title: A paler lamp
+title: A paler lamp & <more>
 flag: The Lampholm light
 authors: [Ode Marrick]
 date: 2026-04-02
@@ -33,7 +33,7 @@ export default (config) => {
   config.addPlugin(counterchange, { content: "gallery", ${options} });
 };`,
   "_includes/base.njk":
-    "<!doctype html><title>{{ title }}</title>{{ counterchangePage.head | safe }}<h1>Our club</h1>{{ content | safe }}",
+    "<!doctype html><title>{{ title | safe }}</title>{{ counterchangePage.head | safe }}<h1>Our club</h1>{{ content | safe }}",
   "notes/first.md": `---
 layout: base.njk
 title: First
@@ -90,7 +90,7 @@ test("in a layout of the site, under a path of the host", async () => {
   expect(written.filter((file) => /broken|^gallery|^studies/.test(file))).toEqual([]);
   const read = (file: string) => readFile(path.join(folder, "_site", file), "utf8");
   const page = await read("flags/studies/lamp/index.html");
-  expect(page).toMatch(/^<!doctype html><title>The Lampholm light: A paler lamp/);
+  expect(page).toMatch(/^<!doctype html><title>The Lampholm light: A paler lamp &amp; &lt;more&gt;/);
   expect(page.match(/<h1/g)).toHaveLength(2);
   expect(page).toContain("The lamp is seen from the pier now.");
   expect(page).toContain('@import url("../../assets/site.css") layer(counterchange);');
