@@ -17,10 +17,15 @@ export interface FlagGrid {
 /** How the other flag is turned: as it is, seen from behind, or hoisted upside down (the hoist stays at the left). */
 export type Orientation = "as it is" | "mirrored" | "upside down";
 
-/** Cells that a guess looks at. */
-const guessedCells = 32;
+export const orientations: readonly Orientation[] = ["as it is", "mirrored", "upside down"];
 
-/** Most pairs of colours that are kept while two grids are compared: for more, keeping costs what it saves. */
+/** Fields along and down a flag whose lightness a bound looks at. */
+const fieldsAcross = 4;
+
+/** What {@link evenLightness} is made smaller by, so that no pair of L* is over its ΔL* / S_L: the worst, 48 and 100, needs 0.9778. */
+const evenScale = 0.977;
+
+/** Most pairs of colours that are kept while two grids are compared. */
 const mostKept = 4096;
 
 /** What a cell counts where only one of the two flags covers it: as black against white. */
@@ -63,6 +68,7 @@ export function compareGrids(
   other: FlagGrid,
   orientation: Orientation = "as it is",
   limit = Number.POSITIVE_INFINITY,
+  known = openDifferences(one, other),
 ): number {
   const { columns, rows, cells } = one;
   if (columns !== other.columns || rows !== other.rows) {
@@ -71,8 +77,6 @@ export function compareGrids(
     );
   }
   const stride = other.labs.length + 1;
-  const size = (one.labs.length + 1) * stride;
-  const known = size <= mostKept ? new Float64Array(size).fill(-1) : undefined;
   // Sums in another order differ in their last digits, and equals must stay equal.
   const most = limit * cells.length + 1e-6;
   let sum = 0;
@@ -91,20 +95,59 @@ export function compareGrids(
   return Math.round((sum / cells.length) * 1e9) / 1e9;
 }
 
-/** Returns a cheap guess at how far two grids are apart: straight distance in Lab, summed over a few cells. */
-export function guessDistance(one: FlagGrid, other: FlagGrid, orientation: Orientation): number {
-  let sum = 0;
-  for (const at of visitingOrder(one.cells.length).subarray(0, guessedCells)) {
-    const a = one.labs[one.cells[at] as number];
-    const b = other.labs[other.cells[turn(at, one.columns, one.rows, orientation)] as number];
-    sum +=
-      a === undefined || b === undefined
-        ? a === b
-          ? 0
-          : oneSided
-        : Math.hypot(a.l - b.l, a.a - b.a, a.b - b.b);
+/**
+ * Returns what no mean ΔE00 of `one` and another grid of its size, in whichever of the three orientations, is under; cheap,
+ * for the lightness of a few fields alone is looked at.
+ *
+ * ΔE00 is never under ΔL* / S_L: what chroma and hue add to its square is not negative, for the rotation term stays between
+ * ±2 sin 60° and so under 2. ΔL* / S_L is never under the difference of two {@link evenLightness}. And a sum of differences is
+ * never under the difference of the sums.
+ */
+export function boundDistance(one: FlagGrid): (other: FlagGrid) => number {
+  const turned = orientations.map((orientation) => sumFields(one, orientation));
+  const count = one.cells.length;
+  return (other) => {
+    const fields = fieldsOf(other);
+    const sums = turned.map((own) =>
+      own.reduce((sum, light, at) => sum + Math.abs(light - (fields[at] ?? 0)), 0),
+    );
+    return Math.min(...sums) / count;
+  };
+}
+
+/**
+ * Lightness in steps of ΔE00, which counts L* less far from 50: the integral of 1 / S_L, with |d| for d² / √(20 + d²), scaled.
+ * Source of S_L: CIE 142:2001.
+ */
+function evenLightness(l: number): number {
+  return (Math.sign(l - 50) * evenScale * Math.log(1 + 0.015 * Math.abs(l - 50))) / 0.015;
+}
+
+/** Sums of even lightness by field. A cell without a flag counts as grey: nearer to any other than `oneSided`. */
+function sumFields({ columns, rows, labs, cells }: FlagGrid, orientation: Orientation): Float64Array {
+  const sums = new Float64Array(fieldsAcross * fieldsAcross);
+  for (let at = 0; at < cells.length; at += 1) {
+    const column = Math.floor(((at % columns) * fieldsAcross) / columns);
+    const row = Math.floor((Math.floor(at / columns) * fieldsAcross) / rows);
+    const lab = labs[cells[turn(at, columns, rows, orientation)] as number];
+    const field = row * fieldsAcross + column;
+    sums[field] = (sums[field] ?? 0) + (lab === undefined ? 0 : evenLightness(lab.l));
   }
-  return sum;
+  return sums;
+}
+
+const fieldsOfGrids = new WeakMap<FlagGrid, Float64Array>();
+
+function fieldsOf(grid: FlagGrid): Float64Array {
+  const fields = fieldsOfGrids.get(grid) ?? sumFields(grid, "as it is");
+  fieldsOfGrids.set(grid, fields);
+  return fields;
+}
+
+/** Where the differences of two grids' colours are kept, for all three orientations; undefined where there are too many. */
+export function openDifferences(one: FlagGrid, other: FlagGrid): Float64Array | undefined {
+  const size = (one.labs.length + 1) * (other.labs.length + 1);
+  return size <= mostKept ? new Float64Array(size).fill(-1) : undefined;
 }
 
 function differ(one: Lab | undefined, other: Lab | undefined): number {

@@ -1,5 +1,12 @@
 // Floor 4. The flags that look most like one flag, and how near is too near.
-import { compareGrids, type FlagGrid, guessDistance, type Orientation } from "./gridlikeness.ts";
+import {
+  boundDistance,
+  compareGrids,
+  type FlagGrid,
+  type Orientation,
+  openDifferences,
+  orientations,
+} from "./gridlikeness.ts";
 
 /** A flag that looks like another. */
 export interface Likeness {
@@ -21,13 +28,13 @@ export const likenessWarning = 8;
 /** How much nearer, in mean ΔE00, a flag has to come by being turned before it is said to be turned (our own judgement). */
 const worthTurning = 1;
 
-const turns: readonly Orientation[] = ["mirrored", "upside down"];
+const turns = orientations.filter((orientation) => orientation !== "as it is");
 
 /**
  * Returns the `count` flags of `index` that are nearest to `grid`, nearest first; equals in the order of the index. A flag
  * counts as it is, or turned where that brings it nearer by a whole point: a flag that is alike both ways round is not
- * called upside down for the sake of a hair. Exact: the guess only says where to look first, so that most comparisons can
- * be given up early.
+ * called upside down for the sake of a hair. Exact: what is left out has a bound over what was found, and of the rest most
+ * comparisons are given up early.
  */
 export function findNearest(
   grid: FlagGrid,
@@ -35,16 +42,18 @@ export function findNearest(
   count = 3,
 ): readonly Likeness[] {
   // Many studies show one flag: a grid that is there again gives what it gave.
-  const guess = remember((other: FlagGrid) => guessNearest(grid, other));
+  const bound = remember(boundDistance(grid));
   let limit = Number.POSITIVE_INFINITY;
   // What was over a limit is over each later one: limits only fall.
   const compare = remember((other: FlagGrid) => compareTurned(grid, other, limit));
   const ordered = index
-    .map(({ file, grid: other }, at) => ({ file, other, at, guess: guess(other) }))
-    .sort((x, y) => x.guess - y.guess);
+    .map(({ file, grid: other }, at) => ({ file, other, at, bound: bound(other) }))
+    .sort((x, y) => x.bound - y.bound);
   let best: readonly (Likeness & { readonly at: number })[] = [];
-  for (const { file, other, at } of ordered) {
+  for (const { file, other, at, bound: least } of ordered) {
     limit = best[count - 1]?.deltaE00 ?? Number.POSITIVE_INFINITY;
+    // Rounding of a bound must not part equals.
+    if (least > limit + 1e-6) break;
     const seen = compare(other);
     if (seen.deltaE00 > limit) continue;
     best = [...best, { file, ...seen, at }]
@@ -64,20 +73,18 @@ export function remember<T>(work: (grid: FlagGrid) => T): (grid: FlagGrid) => T 
   };
 }
 
-function guessNearest(grid: FlagGrid, other: FlagGrid): number {
-  return Math.min(...(["as it is", ...turns] as const).map((way) => guessDistance(grid, other, way)));
-}
-
 /** Over `limit` the number only says that it is. */
 function compareTurned(grid: FlagGrid, other: FlagGrid, limit: number): Omit<Likeness, "file"> {
+  const known = openDifferences(grid, other);
   let best: Omit<Likeness, "file"> = {
-    deltaE00: compareGrids(grid, other, "as it is", limit),
+    deltaE00: compareGrids(grid, other, "as it is", limit, known),
     orientation: "as it is",
   };
   for (const orientation of turns) {
-    const deltaE00 = compareGrids(grid, other, orientation, Math.min(limit, best.deltaE00));
+    const deltaE00 = compareGrids(grid, other, orientation, Math.min(limit, best.deltaE00), known);
     if (deltaE00 >= best.deltaE00 || deltaE00 > limit) continue;
-    const isWorth = compareGrids(grid, other, "as it is", deltaE00 + worthTurning) >= deltaE00 + worthTurning;
+    const least = deltaE00 + worthTurning;
+    const isWorth = compareGrids(grid, other, "as it is", least, known) >= least;
     if (isWorth) best = { deltaE00, orientation };
   }
   return best;

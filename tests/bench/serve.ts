@@ -254,7 +254,7 @@ async function openVersions(address: string): Promise<Versions> {
     waitForRest: async () => {
       const began = performance.now();
       while (told === 0 || performance.now() - last < quiet) {
-        if (performance.now() - began > 30_000) throw new Error("the gallery was never complete");
+        if (performance.now() - began > 300_000) throw new Error("the gallery was never complete");
         await delay(20);
       }
     },

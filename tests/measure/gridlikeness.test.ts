@@ -1,6 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { LinearRgb } from "../../src/colour/colour.ts";
-import { compareGrids, guessDistance, prepareGrid } from "../../src/measure/gridlikeness.ts";
+import { boundDistance, compareGrids, prepareGrid } from "../../src/measure/gridlikeness.ts";
 import { ciede2000, labOfLinear, linear } from "./oracle.ts";
 
 const cloth = { black: 5, white: 85 };
@@ -102,10 +103,44 @@ describe("compareGrids", () => {
   });
 });
 
-test("a guess is 0 for the same flag and grows with the difference", () => {
-  const flag = draw("rwb", "yyk");
-  expect(guessDistance(flag, draw("bwr", "kyy"), "mirrored")).toBe(0);
-  expect(guessDistance(flag, draw("rwb", "yyb"), "as it is")).toBeLessThan(
-    guessDistance(flag, draw("wwb", "rrw"), "as it is"),
+const orientations = ["as it is", "mirrored", "upside down"] as const;
+
+test("no flag is nearer, however it is turned, than its bound says", () => {
+  const channel = fc.integer({ min: 0, max: 20 }).map((value) => value / 20);
+  const colour = fc.record({ linearR: channel, linearG: channel, linearB: channel });
+  const cells = fc.array(fc.oneof({ weight: 9, arbitrary: colour }, fc.constant(null)), {
+    minLength: 24,
+    maxLength: 24,
+  });
+  const whole = { black: 0, white: 100 };
+  fc.assert(
+    fc.property(cells, cells, (some, others) => {
+      const [one, other] = [prepareGrid(6, 4, some, whole), prepareGrid(6, 4, others, whole)];
+      const nearest = Math.min(...orientations.map((orientation) => compareGrids(one, other, orientation)));
+      expect(boundDistance(one)(other)).toBeLessThanOrEqual(nearest + 1e-9);
+    }),
+    { numRuns: 300, seed: 5 },
   );
+});
+
+test("a bound is under the difference of any two greys, and not far under it", () => {
+  // Lightness alone: ΔE00 is ΔL* / S_L there.
+  const greys = Array.from({ length: 41 }, (_, at) => (at / 40) ** 3);
+  const flat = (grey: number) =>
+    prepareGrid(1, 1, [{ linearR: grey, linearG: grey, linearB: grey }], { black: 0, white: 100 });
+  const shares = greys.flatMap((one, at) =>
+    greys.slice(at + 1).map((other) => {
+      const [a, b] = [flat(one), flat(other)];
+      return boundDistance(a)(b) / compareGrids(a, b);
+    }),
+  );
+  expect(Math.max(...shares)).toBeLessThanOrEqual(1);
+  expect(Math.max(...shares)).toBeGreaterThan(0.99);
+  expect(Math.min(...shares)).toBeGreaterThan(0.7);
+});
+
+test("a bound sees a flag that is the same when turned, and where lightness lies", () => {
+  const flag = draw("rwb", "yyk");
+  expect(boundDistance(flag)(draw("bwr", "kyy"))).toBe(0);
+  expect(boundDistance(draw("wk"))(draw("kk"))).toBeGreaterThan(10);
 });
