@@ -90,7 +90,7 @@ test("in a layout of the site, under a path of the host", async () => {
   expect(written.filter((file) => /broken|^gallery|^studies/.test(file))).toEqual([]);
   const read = (file: string) => readFile(path.join(folder, "_site", file), "utf8");
   const page = await read("flags/studies/lamp/index.html");
-  expect(page).toMatch(/^<!doctype html><title>The Lampholm light: A paler lamp &amp; &lt;more&gt;/);
+  expect(page).toMatch(/^<!doctype html><title>The Lampholm light: A paler lamp &amp; &lt;more>/);
   expect(page.match(/<h1/g)).toHaveLength(2);
   expect(page).toContain("The lamp is seen from the pier now.");
   expect(page).toContain('@import url("../../assets/site.css") layer(counterchange);');
