@@ -108,7 +108,7 @@ test("in a layout of the site, under a path of the host", async () => {
   // The study offers no downloads, and the ruler is there all the same: a drawing of its own, with nothing to take away.
   expect(written.filter((file) => file.includes("stills/"))).toEqual([]);
   const drawn = await read("flags/studies/lamp/ruler.svg");
-  expect(drawn).toMatch(/^<svg [^>]*><title>[^<]*The Lampholm light: A paler lamp</);
+  expect(drawn).toMatch(/^<svg [^>]*><title>[^<]*The Lampholm light: A paler lamp &amp; &lt;more/);
   expect(drawn).not.toMatch(/<a |href=/);
   expect(note.match(/counterchange-ruler.*?<\/figure>/)?.[0]).not.toContain("download");
   // What templates of the site find, at the addresses of the host.
@@ -136,7 +136,7 @@ test("in a layout of the site, under a path of the host", async () => {
   expect(await read("flags/survey/index.html")).toContain('id="flag-flags-old-quay"');
   expect([...all.matchAll(/<([bi])>([^<]*)</g)].map(([, tag, text]) => [tag, text])).toEqual([
     ["b", "Six lamps"],
-    ["i", "A paler lamp"],
+    ["i", "A paler lamp & <more>"],
   ]);
   const pages = written.filter((file) => file.startsWith("flags/") && file.endsWith(".html"));
   expect(note).toContain(`clearer of ${pages.length} pages`);
