@@ -136,7 +136,7 @@ test("in a layout of the site, under a path of the host", async () => {
   expect(await read("flags/survey/index.html")).toContain('id="flag-flags-old-quay"');
   expect([...all.matchAll(/<([bi])>([^<]*)</g)].map(([, tag, text]) => [tag, text])).toEqual([
     ["b", "Six lamps"],
-    ["i", "A paler lamp & <more>"],
+    ["i", "A paler lamp &amp; &lt;more&gt;"],
   ]);
   const pages = written.filter((file) => file.startsWith("flags/") && file.endsWith(".html"));
   expect(note).toContain(`clearer of ${pages.length} pages`);
