@@ -214,7 +214,7 @@ describe("Pool", { timeout: 60_000 }, () => {
   });
 
   test("a study goes before all else, and finds a child that was kept free for it", async () => {
-    const pool = open({ size: 2, reserved: 1 });
+    const pool = open({ size: 2, reserved: 1, patience: 0 });
     const ended: string[] = [];
     const others = Array.from({ length: 16 }, (_, index) => `${index}.svg`);
     const study = parseText(writeStudy()).value;
