@@ -10,6 +10,8 @@ export type Lettering = Readonly<Record<Face["family"], Readonly<Record<Cut, Rea
 /** Elements whose words slant, and those whose words are bold. */
 export const slanted = ["em", "i", "cite", "dfn", "var", "address", "blockquote"];
 export const bold = ["strong", "b"];
+/** Nothing slants on pages that run from the right, and what is said with stress is bold there. */
+export const boldOnUpright = ["em"];
 /** Where bold words are not bold. */
 const light = ["figcaption"];
 /** Families by what is set in them. */
@@ -80,11 +82,16 @@ export function lettersOf(face: Face, lettering: Lettering): string | undefined 
 
 /** Adds the letters of `html` that are slanted, bold, or both. */
 function addStressed(found: Record<Cut, Set<string>>, html: string, marks: readonly string[]): void {
-  const inSlanted = listContents(html, slanted);
-  const inBold = listContents(dropElements(html, light), bold);
+  const isUpright = /<html[^<>]* dir="rtl"/.test(html);
+  const slants = isUpright ? [] : slanted;
+  const inSlanted = listContents(html, slants);
+  const inBold = [
+    ...listContents(dropElements(html, light), bold),
+    ...(isUpright ? listContents(html, boldOnUpright) : []),
+  ];
   const inBoth = [
     ...inSlanted.flatMap((inner) => listContents(inner, bold)),
-    ...inBold.flatMap((inner) => listContents(inner, slanted)),
+    ...inBold.flatMap((inner) => listContents(inner, slants)),
   ];
   addWords(found["400 italic"], inSlanted, marks);
   addWords(found["600 normal"], inBold, marks);
@@ -124,6 +131,7 @@ function listLetters(text: string, kind: RegExp): ReadonlySet<string> {
 
 /** What stands in the elements called `names`, as HTML; of elements inside one another, both. */
 function listContents(html: string, names: readonly string[]): readonly string[] {
+  if (names.length === 0) return [];
   return findPlaces(html, new RegExp(`<(${names.join("|")})(?=[\\s>])[^<>]*>`, "g")).map(([start, end]) =>
     html.slice(start, end),
   );

@@ -1,7 +1,13 @@
 import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import { describe, expect, test } from "vitest";
-import { bold, collectLettering, lettersOf, slanted } from "../../../src/publish/fonts/lettering.ts";
+import {
+  bold,
+  boldOnUpright,
+  collectLettering,
+  lettersOf,
+  slanted,
+} from "../../../src/publish/fonts/lettering.ts";
 import { type Cut, type Face, faces } from "../../../src/views/fontface.ts";
 
 const basicLatin =
@@ -55,6 +61,13 @@ test("Δ is for Greek pages: on others ΔE00 would fetch a font for it", () => {
 });
 
 describe("stressed words", () => {
+  test("on a page from the right nothing slants, and emphasis is bold", () => {
+    const page = `<!DOCTYPE html>\n<html lang="ar" dir="rtl"><p><em>abc</em> <cite>d</cite> <b>e <em>f</em></b></p></html>`;
+    const lettering = collectLettering([page], []);
+    expect([...lettering[serif]["600 normal"]].sort().join("")).toBe("abcef");
+    expect(lettering[serif]["400 italic"].size + lettering[serif]["600 italic"].size).toBe(0);
+  });
+
   test.each(slanted)("<%s> slants", (name) => {
     const of = read(`<p>abc <${name} class="x">d <b>e</b> <${name}>f</${name}>g</${name}> h</p>`);
     expect(of(serif, "400 italic")).toBe(" defg");
@@ -131,7 +144,10 @@ test("in the styles nothing slants or is bold but what is known here, and no let
       expect(slanted, selector).toContain(last);
     // Code is set in a font of the machine.
     if (/font-weight:\s*(?:[5-9]00|bold)|font:[^;]*(?:[5-9]00|bold)/.test(body))
-      expect([...bold, "code"], selector).toContain(last);
+      expect(
+        [...bold, "code", ...(/^\s*\[dir="rtl"\]/.test(selector) ? boldOnUpright : [])],
+        selector,
+      ).toContain(last);
     expect(body, selector).not.toMatch(
       /text-transform|font-variant(?!-numeric)|font-feature|::?first-l|quotes:|hyphens:/,
     );
