@@ -7,6 +7,7 @@ import type { GalleryResult } from "../../src/analysis/result.ts";
 import { undressPage } from "../../src/preview/servedpage.ts";
 import { Version } from "../../src/preview/siteversion.ts";
 import { loadTemplates } from "../../src/preview/templates.ts";
+import { keepFonts } from "../../src/publish/pictures/imagecache.ts";
 import { makeFiles } from "../../src/publish/pictures/makefiles.ts";
 import { listSite } from "../../src/publish/publishgallery.ts";
 import { templatesDir } from "../../src/publish/renderpages.ts";
@@ -44,7 +45,7 @@ const withoutFaces = (sheet: Buffer): Buffer =>
 test("the demo: each file over HTTP, and none that is not built; pictures of a study", async () => {
   const store = await openKept();
   const site = await listSite(await analyseGallery(demoContent, { store }), "/");
-  const files = [...site.files, ...site.drawn];
+  const files = [...keepFonts(site.files, store), ...site.drawn];
   const served = await serve(demoContent, { store });
   const isPicture = (path: string): boolean => /^studies\/.*\.(?:png|webp)$/.test(path);
   const compared = files.filter(({ path }) => !isPicture(path) || path.startsWith("studies/lockmouth/"));
