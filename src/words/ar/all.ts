@@ -796,9 +796,9 @@ export const arabic: Catalogue = {
   "options.description": "كل تغيير آخر للون واحد إلى جانب {title}، مقيسًا.",
   "options.standing": "هذه الدراسة: {standing}",
   "options.whole": "وضوح الأصل {clarity}: لا تغيير يمكن أن يرفعه.",
-  "options.clearest": "الأوضح: {was} إلى {is}، {clarity}.",
-  "options.clearestTried": "الأوضح، وقد جرّبه المؤلف: {was} إلى {is}، {clarity}.",
-  "options.clearestTriedInPart": "الأوضح، وقد جرّبه المؤلف: {was} إلى {is} في {part}، {clarity}.",
+  "options.clearest": "أوضحها، {was} إلى {is}، يبلغ {clarity}.",
+  "options.clearestTried": "أوضحها، {was} إلى {is}، وقد جرّبه المؤلف، يبلغ {clarity}.",
+  "options.clearestTriedInPart": "أوضحها، {was} إلى {is} في {part}، وقد جرّبه المؤلف، يبلغ {clarity}.",
   "options.clearerTried": "وأوضح منه ما جرّبه المؤلف: {was} إلى {is}، {clarity}.",
   "options.clearerTriedInPart": "وأوضح منه ما جرّبه المؤلف: {was} إلى {is} في {part}، {clarity}.",
   "options.onePart": "جزء واحد",
@@ -836,7 +836,7 @@ export const arabic: Catalogue = {
   "otherChange.unranked":
     "{count, plural, zero {بلا رتبة: {changes}.} one {بلا رتبة: {changes}؛ فهو يدمج ثلث محيط شارة أو أكثر.} two {بلا رتبة: {changes}؛ فكلاهما يدمج ثلث محيط شارة أو أكثر.} few {بلا رتبة: {changes}؛ فكل منها يدمج ثلث محيط شارة أو أكثر.} many {بلا رتبة: {changes}؛ فكل منها يدمج ثلث محيط شارة أو أكثر.} other {بلا رتبة: {changes}؛ فكل منها يدمج ثلث محيط شارة أو أكثر.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {الأوضح بين تغييرات اللون الواحد الـ{total}} other {المرتبة # في الوضوح بين تغييرات اللون الواحد الـ{total}}}{level, plural, zero {.} one {؛ وتغيير آخر بوضوحه.} two {؛ وتغييران آخران بوضوحه.} few {؛ و# تغييرات أخرى بوضوحه.} many {؛ و# تغييرًا آخر بوضوحه.} other {؛ و# تغيير آخر بوضوحه.}}",
+    "{clearer, plural, zero {لا تغيير أوضح بين تغييرات اللون الواحد الـ{total}.} one {تغيير واحد أوضح بين تغييرات اللون الواحد الـ{total}.} two {تغييران أوضح بين تغييرات اللون الواحد الـ{total}.} few {# تغييرات أوضح بين تغييرات اللون الواحد الـ{total}.} many {# تغييرًا أوضح بين تغييرات اللون الواحد الـ{total}.} other {# تغيير أوضح بين تغييرات اللون الواحد الـ{total}.}}",
   "otherChange.noneTried": "لم يمكن تجربة أي لون.",
   "otherChange.allMerge": "كل تغيير جُرّب يدمج ثلث محيط شارة أو أكثر.",
   "otherChange.clear": "العلم واضح كما هو، بوضوح قدره {clarity}.",
@@ -982,11 +982,9 @@ export const arabic: Catalogue = {
   "plate.alt": "{label}: {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was}: يصيران لونًا واحدًا",
-  "price.parted": "{now}: ينفصلان بحافة {grade}، {contrast}",
-  "price.falls": "حافة {was} تهبط من {from} إلى {to}",
-  "price.fallsRenamed": "حافة {was}، وهي الآن {now}، تهبط من {from} إلى {to}",
-  "price.contrast": "تباين {contrast} ({grade})",
+  "price.falls": "تباين {one} على {other} صار {contrast} ({grade})، وكان {wasContrast} ({wasGrade})",
+  "price.fallsRenamed":
+    "تباين {newOne} على {newOther} هو {contrast} ({grade})، وكان تباين {one} على {other} {wasContrast} ({wasGrade})",
   "price.graded": "{contrast} ({grade})",
   "price.more":
     "{count, plural, zero {لا غيرها} one {حافة أخرى} two {حافتان أخريان} few {# حواف أخرى} many {# حافة أخرى} other {# حافة أخرى}}",
@@ -1567,7 +1565,7 @@ export const arabic: Catalogue = {
   "verdict.falls": "الوضوح يهبط من {before} إلى {now}",
   "verdict.stronger": "الحواف تزداد قوة فوق حد الوضوح",
   "verdict.weaker": "الحواف تضعف فوق حد الوضوح",
-  "verdict.thePrice": "الثمن: {price}",
+  "verdict.thePrice": "{clause}. الثمن: {more}",
   "verdict.gains":
     "{count, plural, zero {لا حافة تكسب} one {حافة واحدة تكسب} two {حافتان تكسبان} few {# حواف تكسب} many {# حافة تكسب} other {# حافة تكسب}}",
   "verdict.onlyShort": "لا تصير أصعب رؤية إلا حواف دون {part} من طول الحواف كلها",

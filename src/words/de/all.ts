@@ -819,10 +819,10 @@ export const german: Catalogue = {
   "options.description": "Jede andere Änderung einer Farbe neben {title}, gemessen.",
   "options.standing": "Diese Studie: {standing}",
   "options.whole": "Das Original hat eine Klarheit von {clarity}: Keine Änderung kann sie heben.",
-  "options.clearest": "Am klarsten ist {is} statt {was}: {clarity}.",
-  "options.clearestTried": "Am klarsten ist das bereits Erprobte, {is} statt {was}: {clarity}.",
+  "options.clearest": "Die klarste, {is} statt {was}, erreicht {clarity}.",
+  "options.clearestTried": "Die klarste, die bereits erprobte von {was} zu {is}, erreicht {clarity}.",
   "options.clearestTriedInPart":
-    "Am klarsten ist das bereits Erprobte, {is} statt {was}, nur {part}: {clarity}.",
+    "Die klarste, die bereits erprobte von {was} zu {is}, nur {part}, erreicht {clarity}.",
   "options.clearerTried": "Noch klarer ist das bereits Erprobte: {is} statt {was}, {clarity}.",
   "options.clearerTriedInPart":
     "Noch klarer ist das bereits Erprobte: {is} statt {was}, nur {part}, {clarity}.",
@@ -861,7 +861,7 @@ export const german: Catalogue = {
   "otherChange.unranked":
     "{count, plural, one {Ohne Rang: {changes}; dadurch verschmölze ein Drittel vom Umriss einer Figur oder mehr.} other {Ohne Rang: {changes}; durch jede verschmölze ein Drittel vom Umriss einer Figur oder mehr.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {Am klarsten von {total} Änderungen einer Farbe} other {Platz # von {total} Änderungen einer Farbe nach Klarheit}}{level, plural, =0 {.} one {; eine andere ist ebenso klar.} other {; # andere sind ebenso klar.}}",
+    "{clearer, plural, =0 {Keine von {total} Änderungen einer Farbe ist klarer.} one {# von {total} Änderungen einer Farbe ist klarer.} other {# von {total} Änderungen einer Farbe sind klarer.}}",
   "otherChange.noneTried": "Keine der Farben konnte erprobt werden.",
   "otherChange.allMerge":
     "Durch jede erprobte Änderung verschmilzt ein Drittel vom Umriss einer Figur oder mehr.",
@@ -1018,11 +1018,10 @@ export const german: Catalogue = {
   "plate.alt": "{label}: {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was} verschmilzt zu einer Farbe",
-  "price.parted": "{now} trennt sich, {grade} mit {contrast}",
-  "price.falls": "{was} fällt von {from} auf {to}",
-  "price.fallsRenamed": "{was}, jetzt {now}, fällt von {from} auf {to}",
-  "price.contrast": "{contrast} Kontrast ({grade})",
+  "price.falls":
+    "{one} auf {other} hat jetzt {contrast} Kontrast ({grade}), wo es {wasContrast} ({wasGrade}) waren",
+  "price.fallsRenamed":
+    "{newOne} auf {newOther} hat {contrast} Kontrast ({grade}), wo {one} auf {other} {wasContrast} ({wasGrade}) hatte",
   "price.graded": "{contrast} ({grade})",
   "price.more": "{count, plural, one {# weitere} other {# weitere}}",
 
@@ -1602,7 +1601,7 @@ export const german: Catalogue = {
   "verdict.falls": "die Klarheit sinkt von {before} auf {now}",
   "verdict.stronger": "Kanten werden über klar hinaus stärker",
   "verdict.weaker": "Kanten werden über klar hinaus schwächer",
-  "verdict.thePrice": "der Preis: {price}",
+  "verdict.thePrice": "{clause}. Der Preis: {more}",
   "verdict.gains": "{count, plural, one {eine Kante gewinnt} other {# Kanten gewinnen}}",
   "verdict.onlyShort": "nur Kanten unter {part} der Länge aller Kanten werden schlechter sichtbar",
   "verdict.noneHarder": "keine Kante wird schlechter sichtbar",

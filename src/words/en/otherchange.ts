@@ -25,9 +25,9 @@ export const otherChange = {
   /** `changes`: a list of `otherChange.fromTo`. */
   "otherChange.unranked":
     "{count, plural, one {Not ranked: {changes}; it would merge a third of a charge’s outline or more.} other {Not ranked: {changes}; each would merge a third of a charge’s outline or more.}}",
-  /** `level`: how many others come to the same. */
+  /** `clearer`: how many; those that come to the same are not among them. */
   "otherChange.place":
-    "{place, selectordinal, =1 {Clearest of {total} changes of one colour} one {#st clearest of {total} changes of one colour} two {#nd clearest of {total} changes of one colour} few {#rd clearest of {total} changes of one colour} other {#th clearest of {total} changes of one colour}}{level, plural, =0 {.} one {; # other is as clear.} other {; # others are as clear.}}",
+    "{clearer, plural, =0 {None of {total} changes of one colour is clearer.} one {# of {total} changes of one colour is clearer.} other {# of {total} changes of one colour are clearer.}}",
   "otherChange.noneTried": "None of the colours could be tried.",
   "otherChange.allMerge": "Every change that was tried merges a third of a charge’s outline or more.",
   "otherChange.clear": "The flag is clear as it is, at a clarity of {clarity}.",

@@ -805,9 +805,10 @@ export const spanish: Catalogue = {
   "options.description": "Todo otro cambio de un color junto a {title}, medido.",
   "options.standing": "Este estudio: {standing}",
   "options.whole": "El original tiene una nitidez del {clarity}: ningún cambio puede aumentarla.",
-  "options.clearest": "Lo más nítido: {was} a {is}, {clarity}.",
-  "options.clearestTried": "Lo más nítido, probado por el autor: {was} a {is}, {clarity}.",
-  "options.clearestTriedInPart": "Lo más nítido, probado por el autor: {was} a {is} en {part}, {clarity}.",
+  "options.clearest": "El más nítido, {was} a {is}, llega al {clarity}.",
+  "options.clearestTried": "El más nítido, {was} a {is}, probado por el autor, llega al {clarity}.",
+  "options.clearestTriedInPart":
+    "El más nítido, {was} a {is} en {part}, probado por el autor, llega al {clarity}.",
   "options.clearerTried": "Aún más nítido, probado por el autor: {was} a {is}, {clarity}.",
   "options.clearerTriedInPart": "Aún más nítido, probado por el autor: {was} a {is} en {part}, {clarity}.",
   "options.onePart": "una parte",
@@ -845,7 +846,7 @@ export const spanish: Catalogue = {
   "otherChange.unranked":
     "{count, plural, one {Sin puesto: {changes}; fundiría un tercio o más del contorno de una figura.} other {Sin puesto: {changes}; cada uno fundiría un tercio o más del contorno de una figura.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {El más nítido de {total} cambios de un color} other {#.º en nitidez de {total} cambios de un color}}{level, plural, =0 {.} one {; otro es igual de nítido.} other {; otros # son igual de nítidos.}}",
+    "{clearer, plural, =0 {Ninguno de {total} cambios de un color es más nítido.} one {# de {total} cambios de un color es más nítido.} other {# de {total} cambios de un color son más nítidos.}}",
   "otherChange.noneTried": "No se pudo probar ninguno de los colores.",
   "otherChange.allMerge": "Todo cambio probado funde un tercio o más del contorno de una figura.",
   "otherChange.clear": "La bandera es nítida como está, con una nitidez del {clarity}.",
@@ -998,11 +999,10 @@ export const spanish: Catalogue = {
   "plate.alt": "{label}: {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was} se vuelve un solo color",
-  "price.parted": "{now} se separa, {grade}, con {contrast}",
-  "price.falls": "{was} baja de {from} a {to}",
-  "price.fallsRenamed": "{was}, ahora {now}, baja de {from} a {to}",
-  "price.contrast": "un contraste del {contrast} ({grade})",
+  "price.falls":
+    "{one} sobre {other} tiene ahora un contraste del {contrast} ({grade}), cuando tenía un {wasContrast} ({wasGrade})",
+  "price.fallsRenamed":
+    "{newOne} sobre {newOther} tiene un contraste del {contrast} ({grade}), donde {one} sobre {other} tenía un {wasContrast} ({wasGrade})",
   "price.graded": "un {contrast} ({grade})",
   "price.more": "{count, plural, one {# más} other {# más}}",
 
@@ -1581,7 +1581,7 @@ export const spanish: Catalogue = {
   "verdict.falls": "la nitidez baja del {before} al {now}",
   "verdict.stronger": "hay límites que ganan fuerza más allá de lo nítido",
   "verdict.weaker": "hay límites que pierden fuerza más allá de lo nítido",
-  "verdict.thePrice": "el precio: {price}",
+  "verdict.thePrice": "{clause}. El precio: {more}",
   "verdict.gains": "{count, plural, one {gana un límite} other {ganan # límites}}",
   "verdict.onlyShort": "solo límites de menos de {part} de la longitud total se vuelven más difíciles de ver",
   "verdict.noneHarder": "ningún límite se vuelve más difícil de ver",

@@ -823,9 +823,10 @@ export const french: Catalogue = {
   "options.description": "Tout autre changement d’une couleur à côté de {title}, mesuré.",
   "options.standing": "Cette étude : {standing}",
   "options.whole": "L’original a une netteté de {clarity} : aucun changement ne peut l’accroître.",
-  "options.clearest": "Le plus net : {was} en {is}, {clarity}.",
-  "options.clearestTried": "Le plus net, essayé par l’auteur : {was} en {is}, {clarity}.",
-  "options.clearestTriedInPart": "Le plus net, essayé par l’auteur : {was} en {is} dans {part}, {clarity}.",
+  "options.clearest": "Le plus net, {was} en {is}, atteint {clarity}.",
+  "options.clearestTried": "Le plus net, {was} en {is}, essayé par l’auteur, atteint {clarity}.",
+  "options.clearestTriedInPart":
+    "Le plus net, {was} en {is} dans {part}, essayé par l’auteur, atteint {clarity}.",
   "options.clearerTried": "Plus net encore, essayé par l’auteur : {was} en {is}, {clarity}.",
   "options.clearerTriedInPart":
     "Plus net encore, essayé par l’auteur : {was} en {is} dans {part}, {clarity}.",
@@ -864,7 +865,7 @@ export const french: Catalogue = {
   "otherChange.unranked":
     "{count, plural, one {Non classé : {changes} ; un tiers ou plus du contour d’un meuble s’y fondrait.} other {Non classés : {changes} ; dans chacun, un tiers ou plus du contour d’un meuble se fondrait.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {Le plus net de {total} changements d’une couleur} one {#er en netteté sur {total} changements d’une couleur} other {#e en netteté sur {total} changements d’une couleur}}{level, plural, =0 {.} one { ; un autre est aussi net.} other { ; # autres sont aussi nets.}}",
+    "{clearer, plural, =0 {Aucun des {total} changements d’une couleur n’est plus net.} one {Sur {total} changements d’une couleur, # est plus net.} other {Sur {total} changements d’une couleur, # sont plus nets.}}",
   "otherChange.noneTried": "Aucune des couleurs n’a pu être essayée.",
   "otherChange.allMerge": "Chaque changement essayé fond un tiers ou plus du contour d’un meuble.",
   "otherChange.clear": "Le drapeau est net tel qu’il est, avec une netteté de {clarity}.",
@@ -1018,11 +1019,10 @@ export const french: Catalogue = {
   "plate.alt": "{label} : {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was} ne font plus qu’une couleur",
-  "price.parted": "{now} se séparent, limite {grade}, contraste de {contrast}",
-  "price.falls": "{was} passe de {from} à {to}",
-  "price.fallsRenamed": "{was}, désormais {now}, passe de {from} à {to}",
-  "price.contrast": "{contrast} de contraste (limite {grade})",
+  "price.falls":
+    "{one} sur {other} n’a plus que {contrast} de contraste (limite {grade}), contre {wasContrast} avant (limite {wasGrade})",
+  "price.fallsRenamed":
+    "{newOne} sur {newOther} a {contrast} de contraste (limite {grade}), là où {one} sur {other} en avait {wasContrast} (limite {wasGrade})",
   "price.graded": "{contrast} (limite {grade})",
   "price.more": "{count, plural, one {# autre} other {# autres}}",
 
@@ -1602,7 +1602,7 @@ export const french: Catalogue = {
   "verdict.falls": "la netteté baisse de {before} à {now}",
   "verdict.stronger": "des limites gagnent en force au-delà du net",
   "verdict.weaker": "des limites perdent en force au-delà du net",
-  "verdict.thePrice": "le prix : {price}",
+  "verdict.thePrice": "{clause}. Le prix : {more}",
   "verdict.gains": "{count, plural, one {une limite gagne} other {# limites gagnent}}",
   "verdict.onlyShort":
     "seules des limites de moins de {part} de la longueur totale deviennent plus difficiles à voir",
