@@ -503,6 +503,7 @@ export const arabic: Catalogue = {
   "mark.weakest": "أضعف حافة",
   "mark.weakestMeans": "تباين اللونين",
   "mark.price": "الثمن",
+  "mark.sameEdge": "الحافة نفسها",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "لم يُجرَّب",
@@ -1167,8 +1168,8 @@ export const arabic: Catalogue = {
   // seriespage: the page of a series, and where a study stands in one.
   "seriesPage.count": "سلسلة من {entries}",
   "seriesPage.description": "سلسلة من {entries}.",
-  "seriesPage.show": "خطوة بخطوة",
-  "seriesPage.sheet": "لصف دراسي",
+  "seriesPage.show": "اعرضها خطوة خطوة",
+  "seriesPage.sheet": "اطبعها للصف",
   "seriesPage.vote": "التصويت",
   "seriesPage.step": "الرقم {number}: {title}",
   "seriesPage.today": "كما هي اليوم",

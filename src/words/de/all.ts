@@ -516,6 +516,7 @@ export const german: Catalogue = {
   "mark.weakest": "Schwächste Kante",
   "mark.weakestMeans": "Kontrast der beiden Farben",
   "mark.price": "Der Preis",
+  "mark.sameEdge": "dieselbe Kante",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "nicht erprobt",
@@ -1206,8 +1207,8 @@ export const german: Catalogue = {
   // seriespage: the page of a series, and where a study stands in one.
   "seriesPage.count": "Eine Reihe: {entries}",
   "seriesPage.description": "Eine Reihe: {entries}.",
-  "seriesPage.show": "Schritt für Schritt",
-  "seriesPage.sheet": "Für den Unterricht",
+  "seriesPage.show": "Schritt für Schritt zeigen",
+  "seriesPage.sheet": "Für den Unterricht drucken",
   "seriesPage.vote": "Abstimmen",
   "seriesPage.step": "Nummer {number}: {title}",
   "seriesPage.today": "Wie sie heute sind",

@@ -503,6 +503,7 @@ export const spanish: Catalogue = {
   "mark.weakest": "Límite más débil",
   "mark.weakestMeans": "contraste de los dos colores",
   "mark.price": "El precio",
+  "mark.sameEdge": "el mismo límite",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "sin probar",
@@ -1186,8 +1187,8 @@ export const spanish: Catalogue = {
   // seriespage: the page of a series, and where a study stands in one.
   "seriesPage.count": "Una serie: {entries}",
   "seriesPage.description": "Una serie: {entries}.",
-  "seriesPage.show": "Paso a paso",
-  "seriesPage.sheet": "Para la clase",
+  "seriesPage.show": "Mostrar paso a paso",
+  "seriesPage.sheet": "Imprimir para una clase",
   "seriesPage.vote": "Votar",
   "seriesPage.step": "Número {number}: {title}",
   "seriesPage.today": "Como son hoy",

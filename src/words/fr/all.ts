@@ -516,6 +516,7 @@ export const french: Catalogue = {
   "mark.weakest": "Limite la plus faible",
   "mark.weakestMeans": "contraste des deux couleurs",
   "mark.price": "Le prix",
+  "mark.sameEdge": "la même limite",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "non essayé",
@@ -1207,8 +1208,8 @@ export const french: Catalogue = {
   // seriespage: the page of a series, and where a study stands in one.
   "seriesPage.count": "Une série : {entries}",
   "seriesPage.description": "Une série : {entries}.",
-  "seriesPage.show": "Pas à pas",
-  "seriesPage.sheet": "Pour la classe",
+  "seriesPage.show": "Montrer pas à pas",
+  "seriesPage.sheet": "Imprimer pour une classe",
   "seriesPage.vote": "Voter",
   "seriesPage.step": "Numéro {number} : {title}",
   "seriesPage.today": "Tels qu’ils sont aujourd’hui",
