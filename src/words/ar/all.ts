@@ -403,12 +403,9 @@ export const arabic: Catalogue = {
   // length: how long an edge is.
   "length.heights":
     "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}",
-  "length.offFocus":
-    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، لا شيء منه على محيط ما ينبغي أن يُرى",
-  "length.onFocus":
-    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، كله على محيط ما ينبغي أن يُرى",
-  "length.partOnFocus":
-    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، منه {part, number, ::.00} على محيط ما ينبغي أن يُرى",
+  "length.offFocus": "لا شيء منه على محيط ما ينبغي أن يُرى",
+  "length.onFocus": "كله على محيط ما ينبغي أن يُرى",
+  "length.partOnFocus": "منه {part, number, ::.00} على محيط ما ينبغي أن يُرى",
   "length.distance":
     "{distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "length.wholeOutline": "المحيط كله",
@@ -737,11 +734,12 @@ export const arabic: Catalogue = {
   "metric.deltaE00": "فرق اللون، ΔE00",
   "metric.hueOnly": "لا يختلف إلا كنه اللون",
   "metric.tincture": "قاعدة الصبغات",
+  "metric.tinctureMeans": "لا معدن على معدن ولا لون على لون",
   "metric.yes": "نعم",
   "metric.no": "لا",
-  "metric.bothMetals": "كلاهما معدن",
-  "metric.bothColours": "كلاهما لون",
-  "metric.noObjection": "لا اعتراض",
+  "metric.bothMetals": "معدن على معدن",
+  "metric.bothColours": "لون على لون",
+  "metric.noObjection": "لا يخالفها",
 
   // move: from one value to another.
   "move.to": "إلى",

@@ -416,11 +416,9 @@ export const german: Catalogue = {
 
   // length: how long an edge is.
   "length.heights": "{length, number, ::.00} Flaggenhöhen",
-  "length.offFocus":
-    "{length, number, ::.00} Flaggenhöhen, keine davon am Umriss dessen, was gesehen werden muss",
-  "length.onFocus": "{length, number, ::.00} Flaggenhöhen, alle am Umriss dessen, was gesehen werden muss",
-  "length.partOnFocus":
-    "{length, number, ::.00} Flaggenhöhen, davon {part, number, ::.00} am Umriss dessen, was gesehen werden muss",
+  "length.offFocus": "keine davon am Umriss dessen, was gesehen werden muss",
+  "length.onFocus": "alle am Umriss dessen, was gesehen werden muss",
+  "length.partOnFocus": "davon {part, number, ::.00} am Umriss dessen, was gesehen werden muss",
   "length.distance": "{distance, plural, one {# Flaggen\u00adhöhe} other {# Flaggen\u00adhöhen}}",
   "length.wholeOutline": "ganzer Umriss",
   "length.ofOutline": "{share} des Umrisses",
@@ -758,11 +756,12 @@ export const german: Catalogue = {
   "metric.deltaE00": "Farbabstand, ΔE00",
   "metric.hueOnly": "Nur im Farbton verschieden",
   "metric.tincture": "Tinkturregel",
+  "metric.tinctureMeans": "kein Metall auf Metall, keine Farbe auf Farbe",
   "metric.yes": "ja",
   "metric.no": "nein",
-  "metric.bothMetals": "beides Metall",
-  "metric.bothColours": "beides Farbe",
-  "metric.noObjection": "kein Einwand",
+  "metric.bothMetals": "Metall auf Metall",
+  "metric.bothColours": "Farbe auf Farbe",
+  "metric.noObjection": "nicht dagegen",
 
   // move: from one value to another.
   "move.to": "dann",

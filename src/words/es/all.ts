@@ -404,12 +404,9 @@ export const spanish: Catalogue = {
   // length: how long an edge is.
   "length.heights":
     "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}",
-  "length.offFocus":
-    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, ninguna en el contorno de lo que debe verse",
-  "length.onFocus":
-    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, todas en el contorno de lo que debe verse",
-  "length.partOnFocus":
-    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, {part, number, ::.00} de ellas en el contorno de lo que debe verse",
+  "length.offFocus": "nada en el contorno de lo que debe verse",
+  "length.onFocus": "todo en el contorno de lo que debe verse",
+  "length.partOnFocus": "{part, number, ::.00} en el contorno de lo que debe verse",
   "length.distance": "{distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "length.wholeOutline": "todo el contorno",
   "length.ofOutline": "{share} del contorno",
@@ -744,11 +741,12 @@ export const spanish: Catalogue = {
   "metric.deltaE00": "Diferencia de color, ΔE00",
   "metric.hueOnly": "Solo difiere el tono",
   "metric.tincture": "Regla de los esmaltes",
+  "metric.tinctureMeans": "ni metal sobre metal, ni color sobre color",
   "metric.yes": "sí",
   "metric.no": "no",
-  "metric.bothMetals": "ambos metales",
-  "metric.bothColours": "ambos colores",
-  "metric.noObjection": "sin reparo",
+  "metric.bothMetals": "metal sobre metal",
+  "metric.bothColours": "color sobre color",
+  "metric.noObjection": "no va en contra",
 
   // move: from one value to another.
   "move.to": "a",

@@ -414,12 +414,9 @@ export const french: Catalogue = {
 
   // length: how long an edge is.
   "length.heights": "{length, number, ::.00} fois la hauteur du drapeau",
-  "length.offFocus":
-    "{length, number, ::.00} fois la hauteur du drapeau, et rien sur le contour de ce qui doit se voir",
-  "length.onFocus":
-    "{length, number, ::.00} fois la hauteur du drapeau, en entier sur le contour de ce qui doit se voir",
-  "length.partOnFocus":
-    "{length, number, ::.00} fois la hauteur du drapeau, dont {part, number, ::.00} sur le contour de ce qui doit se voir",
+  "length.offFocus": "rien sur le contour de ce qui doit se voir",
+  "length.onFocus": "en entier sur le contour de ce qui doit se voir",
+  "length.partOnFocus": "dont {part, number, ::.00} sur le contour de ce qui doit se voir",
   "length.distance": "{distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "length.wholeOutline": "tout le contour",
   "length.ofOutline": "{share} du contour",
@@ -762,11 +759,12 @@ export const french: Catalogue = {
   "metric.deltaE00": "Écart de couleur, ΔE00",
   "metric.hueOnly": "Seule la teinte diffère",
   "metric.tincture": "Règle de contrariété",
+  "metric.tinctureMeans": "ni métal sur métal, ni couleur sur couleur",
   "metric.yes": "oui",
   "metric.no": "non",
-  "metric.bothMetals": "deux métaux",
-  "metric.bothColours": "deux couleurs",
-  "metric.noObjection": "rien à redire",
+  "metric.bothMetals": "métal sur métal",
+  "metric.bothColours": "couleur sur couleur",
+  "metric.noObjection": "pas contraire",
 
   // move: from one value to another.
   "move.to": "à",
