@@ -45,7 +45,7 @@ export interface MatrixView {
   /** Whether there is room for larger flags. */
   readonly isFew: boolean;
   readonly caption: readonly string[];
-  /** Where there is no room for columns, and each row is a block. */
+  /** Where there is no room for columns, and each row is a block: the first before them, the others behind. */
   readonly captionOfBlocks: readonly string[];
 }
 
@@ -180,13 +180,14 @@ function describeMatrix(
     ...(leftOut.rows > 0 ? [say("matrix.moreColours", { count: leftOut.rows })] : []),
     ...(leftOut.columns > 0 ? [say("matrix.moreReplacements", { count: leftOut.columns })] : []),
   ];
-  return [
-    say(hasColumns ? "matrix.reading" : "matrix.readingBlocks"),
+  const clarity =
     report.clarity === null
       ? say("matrix.clarity")
-      : say("matrix.clarityToday", { today: format.percent(report.clarity) }),
+      : say("matrix.clarityToday", { today: format.percent(report.clarity) });
+  return [
+    ...(hasColumns ? [say("matrix.reading"), clarity] : [clarity, say("matrix.readingBlocks")]),
     say("matrix.bold"),
-    ...(cells.some((cell) => cell?.merges) ? [say("matrix.mergesNote")] : []),
+    ...(cells.some((cell) => cell?.merges && cell.isRanked) ? [say("matrix.mergesNote")] : []),
     ...(cells.some((cell) => cell?.isRanked === false) ? [say("matrix.greyNote")] : []),
     ...(hasColumns ? [say("matrix.dash")] : []),
     ...(isShown ? [] : [say("matrix.partAlone")]),

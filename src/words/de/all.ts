@@ -521,6 +521,7 @@ export const german: Catalogue = {
   "matrix.own": "diese Studie",
   "matrix.note": "Anmerkung {number}",
   "matrix.merges": "verschmilzt",
+  "matrix.notRanked": "ohne Rang",
   "matrix.clearest": "die klarste der Zeile",
   "matrix.title": "Jede Änderung einer Farbe",
   "matrix.ownHue": "im eigenen Farbton",
@@ -535,7 +536,7 @@ export const german: Catalogue = {
   "matrix.clarityToday": "Unter jeder Flagge steht ihre Klarheit; das Original hat {today}.",
   "matrix.bold": "Fett: die klarste der Zeile, mehrere, wo sie gleich klar sind.",
   "matrix.mergesNote": "„verschmilzt“: Zwei Farben werden eine.",
-  "matrix.greyNote": "Grau: ohne Rang, weil ein Drittel vom Umriss einer Figur oder mehr verschmelzen würde.",
+  "matrix.greyNote": "„ohne Rang“: Ein Drittel vom Umriss einer Figur oder mehr würde verschmelzen.",
   "matrix.dash": "Ein Strich: nicht erprobt, oder keine Änderung zu sehen.",
   "matrix.partAlone": "Die Änderung dieser Studie betrifft nur einen Teil und ist nicht darunter.",
   "matrix.left": "Nicht gezeigt: {what}.",
@@ -823,9 +824,8 @@ export const german: Catalogue = {
   "options.clearestTried": "Die klarste, die bereits erprobte von {was} zu {is}, erreicht {clarity}.",
   "options.clearestTriedInPart":
     "Die klarste, die bereits erprobte von {was} zu {is}, nur {part}, erreicht {clarity}.",
-  "options.clearerTried": "Noch klarer ist das bereits Erprobte: {is} statt {was}, {clarity}.",
-  "options.clearerTriedInPart":
-    "Noch klarer ist das bereits Erprobte: {is} statt {was}, nur {part}, {clarity}.",
+  "options.clearerTried": "Das bereits erprobte {is} statt {was} erreicht {clarity}.",
+  "options.clearerTriedInPart": "Das bereits erprobte {is} statt {was}, nur {part}, erreicht {clarity}.",
   "options.onePart": "ein Teil",
   "options.noneLevel": "Keine Änderung hilft; so klar wie heute:",
   "options.noneNearest": "Keine Änderung hilft; am nächsten:",
@@ -874,7 +874,7 @@ export const german: Catalogue = {
   "otherChange.first":
     "Zuerst zu ändern: {colour} ({share} der Flagge); dort hebt {best} die Klarheit von {from} auf {to}.",
   "otherChange.firstAlike":
-    "{count, plural, =2 {Zuerst zu ändern: {colours} oder {last}; an einer der beiden Stellen hebt {best} die Klarheit von {from} auf {to}.} one {Zuerst zu ändern: {colours} oder {last}; an einer dieser Stellen hebt {best} die Klarheit von {from} auf {to}.} other {Zuerst zu ändern: {colours} oder {last}; an einer dieser Stellen hebt {best} die Klarheit von {from} auf {to}.}}",
+    "{best} statt {colours}, oder statt {last}, hebt die Klarheit von {from} auf {to}.",
   "otherChange.firstOfSeveral": "Zuerst zu ändern: {colours} oder {last}; {moves}.",
   "otherChange.shareFirst": "{colour} ({share} der Flagge)",
   "otherChange.share": "{colour} ({share})",

@@ -40,8 +40,8 @@ export const options = {
   "options.clearestTried": "The clearest, {was} to {is}, which the author tried, reaches {clarity}.",
   "options.clearestTriedInPart":
     "The clearest, {was} to {is} in {part}, which the author tried, reaches {clarity}.",
-  "options.clearerTried": "Clearer still is what the author tried: {was} to {is}, {clarity}.",
-  "options.clearerTriedInPart": "Clearer still is what the author tried: {was} to {is} in {part}, {clarity}.",
+  "options.clearerTried": "The author’s {is} for {was} reaches {clarity}.",
+  "options.clearerTriedInPart": "The author’s {is} for {was} in {part} reaches {clarity}.",
   /** Where a part of the flag has no name. */
   "options.onePart": "one part",
   /** The name of a colour follows. */

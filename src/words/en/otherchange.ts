@@ -39,9 +39,11 @@ export const otherChange = {
   /** `best`: the colour that takes its place; `share` of the flag’s area. */
   "otherChange.first":
     "Change {colour} first ({share} of the flag): with {best} in its place clarity rises from {from} to {to}.",
-  /** `colours`: `otherChange.shareFirst` and `otherChange.share`, with commas, the last one apart as `last`. */
-  "otherChange.firstAlike":
-    "{count, plural, =2 {Change {colours} or {last} first: with {best} in place of either clarity rises from {from} to {to}.} one {Change {colours} or {last} first: with {best} in place of any of them clarity rises from {from} to {to}.} other {Change {colours} or {last} first: with {best} in place of any of them clarity rises from {from} to {to}.}}",
+  /**
+   * `colours`: `otherChange.shareFirst` and `otherChange.share`, with commas, the last one apart as `last`. The first letter is made a
+   * capital.
+   */
+  "otherChange.firstAlike": "{best} for {colours}, or for {last}, lifts clarity from {from} to {to}.",
   /** `moves`: `otherChange.moveFirst` and `otherChange.move`, with commas. */
   "otherChange.firstOfSeveral": "Change {colours} or {last} first: {moves}.",
   "otherChange.shareFirst": "{colour} ({share} of the flag)",

@@ -507,6 +507,7 @@ export const spanish: Catalogue = {
   "matrix.own": "este estudio",
   "matrix.note": "nota {number}",
   "matrix.merges": "se funde",
+  "matrix.notRanked": "sin puesto",
   "matrix.clearest": "el más nítido de la fila",
   "matrix.title": "Cada cambio de un color",
   "matrix.ownHue": "su propio tono",
@@ -521,7 +522,7 @@ export const spanish: Catalogue = {
   "matrix.clarityToday": "Bajo cada bandera, su nitidez; el original tiene {today}.",
   "matrix.bold": "En negrita, el más nítido de su fila; más de uno si son igual de nítidos.",
   "matrix.mergesNote": "«Se funde»: dos colores se vuelven uno.",
-  "matrix.greyNote": "En gris: sin puesto, pues se fundiría un tercio o más del contorno de una figura.",
+  "matrix.greyNote": "«Sin puesto»: se fundiría un tercio o más del contorno de una figura.",
   "matrix.dash": "Una raya: sin probar, o sin cambio visible.",
   "matrix.partAlone": "El cambio de este estudio es de una sola parte y no está entre ellos.",
   "matrix.left": "No se muestra: {what}.",
@@ -808,8 +809,8 @@ export const spanish: Catalogue = {
   "options.clearestTried": "El más nítido, {was} a {is}, probado por el autor, llega al {clarity}.",
   "options.clearestTriedInPart":
     "El más nítido, {was} a {is} en {part}, probado por el autor, llega al {clarity}.",
-  "options.clearerTried": "Aún más nítido, probado por el autor: {was} a {is}, {clarity}.",
-  "options.clearerTriedInPart": "Aún más nítido, probado por el autor: {was} a {is} en {part}, {clarity}.",
+  "options.clearerTried": "Probado por el autor, {is} en lugar de {was} llega al {clarity}.",
+  "options.clearerTriedInPart": "Probado por el autor, {is} en lugar de {was} en {part} llega al {clarity}.",
   "options.onePart": "una parte",
   "options.noneLevel": "Ningún cambio ayuda; tan nítidos como hoy:",
   "options.noneNearest": "Ningún cambio ayuda; lo más cercano:",
@@ -856,8 +857,7 @@ export const spanish: Catalogue = {
   "otherChange.detail": "La bandera en conjunto es nítida, con {clarity}; solo gana un detalle.",
   "otherChange.first":
     "Que cambiar primero: {colour} ({share} de la bandera). Con {best} en su lugar, la nitidez sube de {from} a {to}.",
-  "otherChange.firstAlike":
-    "{count, plural, =2 {Que cambiar primero: {colours} o {last}. Con {best} en lugar de uno u otro, la nitidez sube de {from} a {to}.} one {Que cambiar primero: {colours} o {last}. Con {best} en lugar de cualquiera de ellos, la nitidez sube de {from} a {to}.} other {Que cambiar primero: {colours} o {last}. Con {best} en lugar de cualquiera de ellos, la nitidez sube de {from} a {to}.}}",
+  "otherChange.firstAlike": "{best} en lugar de {colours}, o de {last}, sube la nitidez de {from} a {to}.",
   "otherChange.firstOfSeveral": "Que cambiar primero: {colours} o {last}; {moves}.",
   "otherChange.shareFirst": "{colour} ({share} de la bandera)",
   "otherChange.share": "{colour} ({share})",

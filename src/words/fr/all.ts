@@ -520,6 +520,7 @@ export const french: Catalogue = {
   "matrix.own": "cette étude",
   "matrix.note": "note {number}",
   "matrix.merges": "se fond",
+  "matrix.notRanked": "non classé",
   "matrix.clearest": "le plus net de la ligne",
   "matrix.title": "Chaque changement d’une couleur",
   "matrix.ownHue": "sa propre teinte",
@@ -535,7 +536,7 @@ export const french: Catalogue = {
   "matrix.clarityToday": "Sous chaque drapeau, sa netteté ; l’original a {today}.",
   "matrix.bold": "En gras : le plus net de la ligne, plusieurs s’ils sont aussi nets.",
   "matrix.mergesNote": "« Se fond » : deux couleurs n’en font plus qu’une.",
-  "matrix.greyNote": "En gris : non classé, car un tiers ou plus du contour d’un meuble se fondrait.",
+  "matrix.greyNote": "« Non classé » : un tiers ou plus du contour d’un meuble se fondrait.",
   "matrix.dash": "Un tiret : non essayé, ou sans changement visible.",
   "matrix.partAlone": "Le changement de cette étude ne porte que sur une partie et n’y figure pas.",
   "matrix.left": "Non montré : {what}.",
@@ -826,9 +827,9 @@ export const french: Catalogue = {
   "options.clearestTried": "Le plus net, {was} en {is}, essayé par l’auteur, atteint {clarity}.",
   "options.clearestTriedInPart":
     "Le plus net, {was} en {is} dans {part}, essayé par l’auteur, atteint {clarity}.",
-  "options.clearerTried": "Plus net encore, essayé par l’auteur : {was} en {is}, {clarity}.",
+  "options.clearerTried": "Essayé par l’auteur, {is} à la place de {was} atteint {clarity}.",
   "options.clearerTriedInPart":
-    "Plus net encore, essayé par l’auteur : {was} en {is} dans {part}, {clarity}.",
+    "Essayé par l’auteur, {is} à la place de {was} dans {part} atteint {clarity}.",
   "options.onePart": "une partie",
   "options.noneLevel": "Aucun changement n’aide ; aussi nets qu’aujourd’hui :",
   "options.noneNearest": "Aucun changement n’aide ; le plus proche :",
@@ -876,7 +877,7 @@ export const french: Catalogue = {
   "otherChange.first":
     "À changer d’abord : {colour} ({share} du drapeau). Avec {best} à sa place, la netteté monte de {from} à {to}.",
   "otherChange.firstAlike":
-    "{count, plural, =2 {À changer d’abord : {colours} ou {last}. Avec {best} à la place de l’une ou de l’autre, la netteté monte de {from} à {to}.} one {À changer d’abord : {colours} ou {last}. Avec {best} à la place de l’une d’elles, la netteté monte de {from} à {to}.} other {À changer d’abord : {colours} ou {last}. Avec {best} à la place de l’une d’elles, la netteté monte de {from} à {to}.}}",
+    "{best} à la place de {colours}, ou de {last}, fait monter la netteté de {from} à {to}.",
   "otherChange.firstOfSeveral": "À changer d’abord : {colours} ou {last} ; {moves}.",
   "otherChange.shareFirst": "{colour} ({share} du drapeau)",
   "otherChange.share": "{colour} ({share})",
