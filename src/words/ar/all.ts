@@ -1506,7 +1506,7 @@ export const arabic: Catalogue = {
   "surveyTable.everyOrdered": "كل علم كما هو، الأقل وضوحًا أولًا",
   "surveyTable.captionHeads":
     "كبير بما يكفي: يبقى من تلك المسافة نصف ما ينبغي أن يُرى، وتمتد أكبر قطعة منه على 5 دقائق قوسية. لم يُعثر على شارة: العلم حقول فحسب.",
-  "surveyTable.choose": "اختيار",
+  "surveyTable.choose": "اختر أعلامًا لتراها وحدها، أو لتأخذ قائمة منها تبدأ بها دراسات أو سلسلة.",
   "surveyTable.flag": "العلم",
   "surveyTable.focus": "وضوح ما ينبغي أن يُرى",
   "surveyTable.lasts": "كبير بما يكفي حتى، بارتفاعات العلم",
@@ -1519,6 +1519,7 @@ export const arabic: Catalogue = {
   "surveyTable.study": "الدراسة: <a>{title}</a>",
   "surveyTable.named": "سمّاه القراء.",
   "surveyTable.noEmblem": "لم يُعثر على شارة",
+  "surveyTable.noLasts": "–",
   "surveyTable.ofContrast": "التباين",
   "surveyTable.ofClarity": "الوضوح",
   "surveyTable.or": "أو",

@@ -1543,7 +1543,8 @@ export const german: Catalogue = {
   "surveyTable.everyOrdered": "Jede Flagge, wie sie ist, die am wenigsten klare zuerst",
   "surveyTable.captionHeads":
     "Groß genug: Aus dieser Entfernung ist die Hälfte dessen übrig, was gesehen werden muss, und sein größtes Stück misst 5 Bogenminuten. Kein Emblem gefunden: Die Flagge besteht nur aus Feldern.",
-  "surveyTable.choose": "Wählen",
+  "surveyTable.choose":
+    "Flaggen wählen, um sie allein zu sehen oder eine Liste mitzunehmen, von der Studien oder eine Serie ausgehen.",
   "surveyTable.flag": "Flagge",
   "surveyTable.focus": "Klarheit dessen, was gesehen werden muss",
   "surveyTable.lasts": "Groß genug bis, in Flaggenhöhen",
@@ -1556,6 +1557,7 @@ export const german: Catalogue = {
   "surveyTable.study": "Studie: <a>{title}</a>",
   "surveyTable.named": "Von Lesern genannt.",
   "surveyTable.noEmblem": "kein Emblem gefunden",
+  "surveyTable.noLasts": "–",
   "surveyTable.ofContrast": "Kontrast",
   "surveyTable.ofClarity": "Klarheit",
   "surveyTable.or": "oder",

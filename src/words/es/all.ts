@@ -1522,7 +1522,8 @@ export const spanish: Catalogue = {
   "surveyTable.everyOrdered": "Cada bandera como es, las menos nítidas primero",
   "surveyTable.captionHeads":
     "Bastante grande: a esa distancia queda la mitad de lo que debe verse, y su trozo mayor abarca 5 minutos de arco. No se halló emblema: la bandera es solo campos.",
-  "surveyTable.choose": "Elegir",
+  "surveyTable.choose":
+    "Elija banderas para verlas solas, o para llevarse una lista con que empezar estudios o una serie.",
   "surveyTable.flag": "Bandera",
   "surveyTable.focus": "Nitidez de lo que debe verse",
   "surveyTable.lasts": "Bastante grande hasta, en alturas de bandera",
@@ -1535,6 +1536,7 @@ export const spanish: Catalogue = {
   "surveyTable.study": "Estudio: <a>{title}</a>",
   "surveyTable.named": "Señalada por lectores.",
   "surveyTable.noEmblem": "no se halló emblema",
+  "surveyTable.noLasts": "–",
   "surveyTable.ofContrast": "contraste",
   "surveyTable.ofClarity": "nitidez",
   "surveyTable.or": "o",

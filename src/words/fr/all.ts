@@ -1544,7 +1544,8 @@ export const french: Catalogue = {
   "surveyTable.everyOrdered": "Chaque drapeau tel qu’il est, les moins nets d’abord",
   "surveyTable.captionHeads":
     "Assez grand : la moitié de ce qui doit se voir reste à cette distance, et son plus grand morceau couvre 5 minutes d’arc. Aucun emblème trouvé : le drapeau n’a que des champs.",
-  "surveyTable.choose": "Choisir",
+  "surveyTable.choose":
+    "Choisir des drapeaux pour les voir seuls, ou pour en emporter une liste d’où commencer des études ou une série.",
   "surveyTable.flag": "Drapeau",
   "surveyTable.focus": "Netteté de ce qui doit se voir",
   "surveyTable.lasts": "Assez grand jusqu’à, en hauteurs de drapeau",
@@ -1557,6 +1558,7 @@ export const french: Catalogue = {
   "surveyTable.study": "Étude : <a>{title}</a>",
   "surveyTable.named": "Désigné par les lecteurs.",
   "surveyTable.noEmblem": "aucun emblème trouvé",
+  "surveyTable.noLasts": "–",
   "surveyTable.ofContrast": "de contraste",
   "surveyTable.ofClarity": "de netteté",
   "surveyTable.or": "ou",
