@@ -104,8 +104,8 @@ function Cell({
         <Clarity cell={cell} />
       </a>
       {cell.isOwn && <span class="own-word">{say("matrix.own")}</span>}
-      {cell.notes.map((number) => (
-        <a key={number} class="note-mark" href={`${page}#tried-${number}`}>
+      {cell.notes.map(({ number, id }) => (
+        <a key={id} class="note-mark" href={`${page}#${id}`}>
           {say("matrix.note", { number })}
         </a>
       ))}

@@ -47,7 +47,9 @@ describe("presentMatrix", () => {
         noted: [noted({}), noted({ with: "#ffffff" }), noted({ with: "#ffffff", only: "path" })],
       }),
     ).rows;
-    expect(first?.cells[1]).toMatchObject({ isBest: false, isOwn: false, unranked: undefined, notes: [2] });
+    expect(first?.cells[1]).toMatchObject({ isBest: false, isOwn: false, unranked: undefined });
+    // The first that is met on the page, and the second of the author.
+    expect(first?.cells[1]?.notes).toEqual([{ number: 1, id: "tried-2" }]);
     expect(first?.cells[0]).toMatchObject({ isBest: true, isOwn: true, notes: [] });
     expect(second?.cells[1]).toMatchObject({
       isOwn: false,

@@ -192,7 +192,15 @@ describe("presentOptionsLine", () => {
   });
 });
 
-test("the author's others are files of their own, by their number", () => {
+test("the author's others are numbered as they are met: along the matrix, then what it does not have", () => {
+  const others = [noted({}), noted({ with: "#ffffff" })];
+  expect(view(ranked({ matrix, noted: others })).noted.map(({ number, id }) => [number, id])).toEqual([
+    [1, "tried-2"],
+    [2, "tried-1"],
+  ]);
+});
+
+test("the author's others are files of their own, by their own order", () => {
   const drawings = [noted({ drawing: "<svg>1</svg>" }), noted({ with: "#ffffff", drawing: "<svg>2</svg>" })];
   expect(listTriedDrawings(ranked({ noted: drawings }))).toEqual([
     { file: "tried-1-c8202f-123456.svg", drawing: "<svg>1</svg>" },
