@@ -79,6 +79,11 @@ export const metricIds: Readonly<Partial<Record<Metric["id"], MetricWordId>>> = 
   tincture: "metric.tincture",
 };
 
+/** What it means, for those whose name does not say it. */
+export const metricMeansIds: Readonly<Partial<Record<Metric["id"], MetricWordId>>> = {
+  tincture: "metric.tinctureMeans",
+};
+
 /** A message without values. */
 type MetricWordId = Extract<WordId, `metric.${string}`>;
 

@@ -8,6 +8,7 @@ import { areaLimits, flagLimits } from "../measure/limit.ts";
 import { type ColourOptions, findFirst, groupByColour } from "../measure/options/rank.ts";
 import { type Format, plainFormat } from "./format.ts";
 import { describeNoShade } from "./noshade.ts";
+import { capitalise } from "./phrase.ts";
 
 /**
  * Says which colours to change first and why, or why none.
@@ -68,7 +69,7 @@ function saySeveral(first: readonly ColourOptions[], report: OptionsReport, form
   const colours = names.slice(0, -1).join(say("list.comma"));
   const last = names.at(-1) ?? "";
   if (end !== undefined && told.every(({ best, to }) => best === end.best && to === end.to))
-    return say("otherChange.firstAlike", { ...end, colours, last, count: first.length });
+    return capitalise(say("otherChange.firstAlike", { ...end, colours, last }));
   const moves = told.map((one, index) =>
     say(index === 0 ? "otherChange.moveFirst" : "otherChange.move", one),
   );

@@ -10,7 +10,7 @@ import type { Option } from "../measure/options/tryoptions.ts";
 import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 import { gradeIds } from "./gradeword.ts";
-import { capitalise, formatNames } from "./phrase.ts";
+import { capitalise } from "./phrase.ts";
 
 /** Most names in one list, before the rest is counted. */
 const mostNames = { equals: 3, unranked: 6, price: 3 };
@@ -80,31 +80,48 @@ export const findFallen = <E extends PricedEdge>(price: readonly E[]): E | undef
 /**
  * Names the edges that a change makes worse, longest first; empty where there are none.
  *
- * Example: `white / red, now white / rust, falls from contrast 84% (strong) to 27% (weak)`.
+ * Example: `rust on white has contrast 27% (weak), where red on white had 84% (strong)`.
  */
 export function describePrice(price: readonly PricedEdge[], format: Format): string {
-  const fallen = findFallen(price);
-  const named = price.slice(0, mostNames.price).map((edge) => sayLoss(edge, edge === fallen, format));
+  const named = price.slice(0, mostNames.price).map((edge) => sayLoss(edge, format));
   const count = price.length - named.length;
-  return format.list(count === 0 ? named : [...named, format.say("price.more", { count })]);
+  const all = count === 0 ? named : [...named, format.say("price.more", { count })];
+  return all.join(format.say("list.semicolon"));
 }
 
-function sayLoss(
-  { names, contrast: [before, after], outcome }: PricedEdge,
-  isFirst: boolean,
-  format: Format,
-): string {
+function sayLoss({ names, contrast: [before, after], outcome }: PricedEdge, format: Format): string {
   const { contrast, say } = format;
-  const [was, now] = [formatNames(names[0], format), formatNames(names[1], format)];
-  const figures = (value: number) => ({ contrast: contrast(value), grade: say(gradeIds[gradeOf(value)]) });
-  if (outcome === "merged") return say("price.merged", { was });
-  if (before === null) return say("price.parted", { now, ...figures(after) });
-  return say(was === now ? "price.falls" : "price.fallsRenamed", {
-    was,
-    now,
-    from: say(isFirst ? "price.contrast" : "price.graded", figures(before)),
-    to: say("price.graded", figures(after)),
+  const [[one, other], [newOne, newOther]] = putChangedFirst(names);
+  const values = {
+    one,
+    other,
+    newOne,
+    newOther,
+    contrast: contrast(after),
+    grade: say(gradeIds[gradeOf(after)]),
+  };
+  if (outcome === "merged") return say("spoken.merged", values);
+  if (before === null) return say("spoken.parted", values);
+  const isRenamed = one !== newOne || other !== newOther;
+  return say(isRenamed ? "price.fallsRenamed" : "price.falls", {
+    ...values,
+    wasContrast: contrast(before),
+    wasGrade: say(gradeIds[gradeOf(before)]),
   });
+}
+
+/** The same with the side first that changes its name, where only the second one does. */
+function putChangedFirst([[a, b], [newA, newB]]: PricedEdge["names"]): PricedEdge["names"] {
+  const isSecond = a === newA && b !== newB;
+  return isSecond
+    ? [
+        [b, a],
+        [newB, newA],
+      ]
+    : [
+        [a, b],
+        [newA, newB],
+      ];
 }
 
 /** Names the changes that have no place, in one sentence; undefined where there are none. */
@@ -150,12 +167,12 @@ export function tellStanding(standing: CountedStanding) {
   return { ...plain, says: describeStanding(standing) };
 }
 
-/** Says the place alone: `8th clearest of 35 single changes, level with 1 other.` */
+/** Says the place by those before it: `7 of 35 changes of one colour are clearer.` */
 export function describePlace(
-  { place, total, level }: Pick<CountedStanding, "place" | "total" | "level">,
+  { place, total }: Pick<CountedStanding, "place" | "total">,
   format: Format,
 ): string {
-  return format.say("otherChange.place", { place, total: format.number(total, 0), level });
+  return format.say("otherChange.place", { clearer: place - 1, total: format.number(total, 0) });
 }
 
 function sayLevel(level: number): string {

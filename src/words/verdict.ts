@@ -73,7 +73,7 @@ export function describeVerdict(comparison: Comparison, format: Format): Verdict
 
 /** What goes with the movement of clarity, and the message that joins it to that. */
 type Cost = readonly [
-  id: "verdict.semicolon" | "verdict.colon" | "verdict.and" | "verdict.but",
+  id: "verdict.semicolon" | "verdict.thePrice" | "verdict.colon" | "verdict.and" | "verdict.but",
   cost: string,
 ];
 
@@ -83,7 +83,7 @@ function sayCost(comparison: Comparison, format: Format): Cost {
     case "clearer":
       return ["verdict.semicolon", sayNothingLost(comparison, format)];
     case "clearer, at a price":
-      return ["verdict.semicolon", format.say("verdict.thePrice", { price })];
+      return ["verdict.thePrice", price];
     case "mixed":
       return [
         "verdict.colon",

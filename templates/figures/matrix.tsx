@@ -17,6 +17,7 @@ export function MatrixFigure({
   isAgain?: boolean;
 }): JSX.Element {
   const say = useSay();
+  const [lead, ...rest] = matrix.captionOfBlocks;
   return (
     <figure class={matrix.isFew ? "matrix matrix-few" : "matrix"} id={id}>
       <div class="matrix-box">
@@ -65,12 +66,13 @@ export function MatrixFigure({
           </tbody>
         </table>
       </div>
+      <p class="measured matrix-rest">{rest.join(" ")}</p>
       <figcaption>
         <strong>
           <a href={`#${id}`}>{matrix.title}</a>
         </strong>
         . <span class="matrix-columns">{matrix.caption.join(" ")}</span>
-        <span class="matrix-blocks">{matrix.captionOfBlocks.join(" ")}</span>
+        <span class="matrix-blocks">{lead}</span>
       </figcaption>
     </figure>
   );
@@ -102,8 +104,8 @@ function Cell({
         <Clarity cell={cell} />
       </a>
       {cell.isOwn && <span class="own-word">{say("matrix.own")}</span>}
-      {cell.notes.map((number) => (
-        <a key={number} class="note-mark" href={`${page}#tried-${number}`}>
+      {cell.notes.map(({ number, id }) => (
+        <a key={id} class="note-mark" href={`${page}#${id}`}>
           {say("matrix.note", { number })}
         </a>
       ))}
@@ -117,7 +119,7 @@ function Clarity({ cell: { clarity, isBest, merges, unranked } }: { cell: CellVi
     return (
       <>
         <span class="merges">
-          {clarity} <span aria-hidden="true">{say("matrix.merges")}</span>
+          {clarity} <span aria-hidden="true">{say("matrix.notRanked")}</span>
         </span>
         <span class="unseen">
           {say("list.comma")}

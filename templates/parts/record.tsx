@@ -4,6 +4,7 @@
 import type { ComponentChildren, JSX } from "preact";
 import type { StudyPage } from "../../src/views/study/studypage.ts";
 import { ColourLine, ColourTable } from "./colours.tsx";
+import { Ways } from "./contents.tsx";
 import { FactLine, FactTable } from "./facts.tsx";
 import { Near } from "./near.tsx";
 import { CreditLine, DownloadList } from "./notes.tsx";
@@ -87,6 +88,7 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
       <Matter id="refer" heading={say("refer.heading")}>
         <Citation refer={refer} />
       </Matter>
+      <Ways study={study} />
     </section>
   );
 }

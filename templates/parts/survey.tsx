@@ -72,15 +72,15 @@ export function SurveyTable({
   return (
     <section class="survey-scroll" aria-labelledby={id}>
       <table class="survey-table">
-        <caption id={id}>{caption}</caption>
+        <caption id={id}>
+          {caption}
+          <span class="choose-head" hidden>
+            {say("surveyTable.choose")}
+          </span>
+        </caption>
         <thead>
           <tr data-order={say("surveyTable.sortBy")}>
-            <Head name="name">
-              <span class="choose-head" hidden>
-                {say("surveyTable.choose")}
-              </span>
-              {say("surveyTable.flag")}
-            </Head>
+            <Head name="name">{say("surveyTable.flag")}</Head>
             <Head name="clarity" sorted>
               {say("mark.clarity")}
             </Head>

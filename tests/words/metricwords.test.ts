@@ -21,7 +21,7 @@ test.each([
   ["contrastRatio", 4.449, "4.4:1"],
   ["deltaE00", 19.96, "19.96"],
   ["hueOnly", true, "yes"],
-  ["tincture", null, "no objection"],
+  ["tincture", null, "not against it"],
 ])("%s of %j on a page: %s", (id, value, says) => {
   expect(wordsOf(metric(id)).page?.(value, createFormat("en"))).toBe(says);
 });

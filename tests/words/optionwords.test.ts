@@ -87,9 +87,9 @@ test("a price names each edge with its contrast before and after; beyond three e
   expect(
     describePrice([lost, edge("black", [50, 0], "merged"), edge("blue", [null, 12], "parted")], format),
   ).toBe(
-    "white / red, now white / grey, falls from contrast 62% (strong) to 20% (weak), black / red becomes one colour, and blue / grey parts, weak at 12%",
+    "grey on white has contrast 20% (weak), where red on white had 62% (strong); red and black merge into one colour; grey and blue part, and the edge between them is weak (12%)",
   );
-  expect(describePrice([lost, lost, lost, lost, lost], format)).toMatch(/, and 2 more$/);
+  expect(describePrice([lost, lost, lost, lost, lost], format)).toMatch(/; 2 more$/);
 });
 
 test("what is not ranked is named once each, six at the most", () => {
@@ -118,10 +118,10 @@ test("what is not ranked is named once each, six at the most", () => {
 });
 
 test("a place on a page is a short sentence", () => {
-  const standing = { place: 8, total: 33, level: 0 };
-  expect(describePlace(standing, format)).toBe("8th clearest of 33 changes of one colour.");
-  expect(describePlace({ ...standing, place: 1, level: 2 }, format)).toBe(
-    "Clearest of 33 changes of one colour; 2 others are as clear.",
+  const standing = { place: 8, total: 33 };
+  expect(describePlace(standing, format)).toBe("7 of 33 changes of one colour are clearer.");
+  expect(describePlace({ ...standing, place: 1 }, format)).toBe(
+    "None of 33 changes of one colour is clearer.",
   );
 });
 

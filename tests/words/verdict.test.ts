@@ -62,7 +62,7 @@ test("where clarity is level, strength explains the verdict, and only where an e
   const down = edge("white / red", "worse", [58, 46]);
   const weaker = { ...level, strength: [90, 80] as const, verdict: "less clear" as const };
   expect(say({ ...weaker, edges: [down], price: [down] })).toBe(
-    "Clarity stays at 100%, and edges grow weaker beyond clear: white / red falls from contrast 58% (clear) to 46% (clear).",
+    "Clarity stays at 100%, and edges grow weaker beyond clear: white on red now has contrast 46% (clear), where it had 58% (clear).",
   );
   const below = edge("white / red", "better", [20, 23]);
   expect(say({ ...level, clarity: [84, 84], edges: [below] })).toBe(
@@ -74,7 +74,7 @@ test("at a price: each edge by name with what it had and has; merged and parted 
   const price = [lost, edge("blue / green", "merged", [32, 0]), edge("red / rust", "parted", [null, 38])];
   const given = { clarity: [57.2, 85.9], verdict: "clearer, at a price" } as const;
   expect(say({ ...given, edges: [gained, ...price], price })).toBe(
-    "Clarity rises from 57% to 86%; the price: white / red falls from contrast 84% (strong) to 27% (weak), blue / green becomes one colour and red / rust parts, soft at 38%.",
+    "Clarity rises from 57% to 86%. The price: white on red now has contrast 27% (weak), where it had 84% (strong); blue and green merge into one colour; red and rust part, and the edge between them is soft (38%).",
   );
 });
 
@@ -91,30 +91,30 @@ test("an edge whose colours have other names afterwards is named by both", () =>
   expect(describeVerdict({ ...comparison, ...given, edges: [gained, ...price] }, format)).toEqual({
     word: "Clearer, at a price",
     sentence:
-      "Clarity rises from 57% to 86%; the price: white / black, now white / gold, falls from contrast 84% (strong) to 27% (weak) and white / black, now white / straw, falls from 60% (strong) to 20% (weak).",
+      "Clarity rises from 57% to 86%. The price: gold on white has contrast 27% (weak), where black on white had 84% (strong); straw on white has contrast 20% (weak), where black on white had 60% (strong).",
     // Beside the word that says that there is a price, the price alone.
-    cost: "White / black, now white / gold, falls from contrast 84% (strong) to 27% (weak) and white / black, now white / straw, falls from 60% (strong) to 20% (weak).",
+    cost: "Gold on white has contrast 27% (weak), where black on white had 84% (strong); straw on white has contrast 20% (weak), where black on white had 60% (strong).",
   });
 });
 
 test("no more than three edges are named", () => {
   const price = ["a / b", "c / d", "e / f", "g / h", "i / j"].map((names) => edge(names, "lost", [60, 20]));
   expect(say({ clarity: [50, 90], verdict: "clearer, at a price", edges: [gained, ...price], price })).toBe(
-    "Clarity rises from 50% to 90%; the price: a / b falls from contrast 60% (strong) to 20% (weak), c / d falls from 60% (strong) to 20% (weak), e / f falls from 60% (strong) to 20% (weak) and 2 more.",
+    "Clarity rises from 50% to 90%. The price: a on b now has contrast 20% (weak), where it had 60% (strong); c on d now has contrast 20% (weak), where it had 60% (strong); e on f now has contrast 20% (weak), where it had 60% (strong); 2 more.",
   );
 });
 
 test("mixed: gains are counted, losses named", () => {
   const given = { clarity: [60, 62], verdict: "mixed", price: [lost] } as const;
   expect(say({ ...given, edges: [gained, lost] })).toBe(
-    "Clarity rises from 60% to 62%: one edge gains, but white / red falls from contrast 84% (strong) to 27% (weak).",
+    "Clarity rises from 60% to 62%: one edge gains, but white on red now has contrast 27% (weak), where it had 84% (strong).",
   );
   expect(say({ ...given, edges: [gained, gained, lost] })).toContain("2 edges gain, but");
 });
 
 test("less clear", () => {
   expect(say({ clarity: [100, 43], verdict: "less clear", edges: [lost], price: [lost] })).toBe(
-    "Clarity falls from 100% to 43%: white / red falls from contrast 84% (strong) to 27% (weak).",
+    "Clarity falls from 100% to 43%: white on red now has contrast 27% (weak), where it had 84% (strong).",
   );
 });
 
@@ -146,14 +146,14 @@ test.each<[string, readonly ComparedEdge[], readonly [number, number]]>([
 test("no gain with a loss too small to move clarity names it", () => {
   const worse = edge("a / b", "worse", [59, 55]);
   expect(say({ edges: [worse], price: [worse], clarity: [83, 83], verdict: "no gain" })).toBe(
-    "Clarity stays at 83%: a / b falls from contrast 59% (clear) to 55% (clear), too little to move it.",
+    "Clarity stays at 83%: a on b now has contrast 55% (clear), where it had 59% (clear), too little to move it.",
   );
 });
 
 test("a contrast is not rounded across the grade that it lost", () => {
   const just = edge("a / b", "lost", [48.2, 44.98]);
   expect(say({ edges: [just], price: [just], clarity: [90, 80], verdict: "less clear" })).toContain(
-    "falls from contrast 48% (clear) to 44.98% (soft)",
+    "has contrast 44.98% (soft), where it had 48% (clear)",
   );
 });
 

@@ -9,7 +9,7 @@ import { findMeasured, listMoves } from "../../words/edgemove.ts";
 import { describeViewing } from "../../words/focusfact.ts";
 import type { Format } from "../../words/format.ts";
 import { outcomeIds } from "../../words/gradeword.ts";
-import { metricIds, wordsOf } from "../../words/metricwords.ts";
+import { metricIds, metricMeansIds, wordsOf } from "../../words/metricwords.ts";
 import { describeEdge, describeUnchanged } from "../../words/outcomewords.ts";
 import { findPaint } from "../../words/paintname.ts";
 import { capitalise, formatNames } from "../../words/phrase.ts";
@@ -281,33 +281,43 @@ function presentNumbers(
   const [before, after] = [comparison.before, comparison.after].map((measure) =>
     findMeasured(measure.edges, edge),
   );
-  const pair = (name: string, say: (measured: MeasuredEdge) => string): SummaryRow => ({
-    name,
-    before: before === undefined ? none : say(before),
-    after: after === undefined ? none : say(after),
-  });
+  const both = (say: (measured: MeasuredEdge) => string, otherwise: string) =>
+    [before, after].map((measured) => (measured === undefined ? otherwise : say(measured)));
+  const pair = (name: string, say: (measured: MeasuredEdge) => string): SummaryRow => {
+    const [was = none, is = none] = both(say, none);
+    return { name, before: was, after: is };
+  };
+  const [partBefore = "", partAfter = ""] = both((measured) => sayPart(measured, format), "");
   return [
     ...edgeMetrics.flatMap((metric) => {
       const { page } = wordsOf(metric);
       const value = (measured: MeasuredEdge) => measured[metric.id as keyof MeasuredEdge];
       const name = metricIds[metric.id];
+      const means = metricMeansIds[metric.id];
       return name === undefined || page === undefined
         ? []
-        : [pair(format.say(name), (measured) => page(value(measured), format))];
+        : [
+            {
+              ...pair(format.say(name), (measured) => page(value(measured), format)),
+              ...(means && { means: format.say(means) }),
+            },
+          ];
     }),
     {
-      ...pair(format.say("mark.length"), (measured) => sayLength(measured, comparison, format)),
+      ...pair(format.say("mark.length"), ({ length }) =>
+        format.say("length.heights", { length: roundLength(length) }),
+      ),
+      ...(comparison.before.focus.source !== "none" && { of: [partBefore, partAfter] as const }),
       isShared: true,
     },
   ];
 }
 
-function sayLength({ length, focusLength }: MeasuredEdge, { before }: Comparison, format: Format): string {
-  const values = { length: roundLength(length) };
-  if (before.focus.source === "none") return format.say("length.heights", values);
-  if (focusLength === 0) return format.say("length.offFocus", values);
-  if (focusLength === length) return format.say("length.onFocus", values);
-  return format.say("length.partOnFocus", { ...values, part: roundLength(focusLength) });
+/** How much of an edge lies on the outline of what has to be seen. */
+function sayPart({ length, focusLength }: MeasuredEdge, { say }: Format): string {
+  if (focusLength === 0) return say("length.offFocus");
+  if (focusLength === length) return say("length.onFocus");
+  return say("length.partOnFocus", { part: roundLength(focusLength) });
 }
 
 /** The one number of an edge, its grade under it. */

@@ -17,7 +17,7 @@ import { formatChangesPath, formatStudyPath } from "../status.ts";
 /** The picture of a study's matrix, in the study's folder. */
 export const matrixFile = "matrix.webp";
 
-/** One change. `box` is its flag's place in the picture, as a viewBox; `notes` count the author's other options from 1. */
+/** One change. `box` is its flag's place in the picture, as a viewBox; `notes` are the author's other options. */
 export interface CellView {
   readonly id: string;
   readonly box: string;
@@ -29,7 +29,13 @@ export interface CellView {
   readonly merges: boolean;
   /** Why it has no place, where it has none. */
   readonly unranked: string | undefined;
-  readonly notes: readonly number[];
+  readonly notes: readonly NoteMark[];
+}
+
+/** The number that readers meet it by, and its anchor, by the author's own order. */
+export interface NoteMark {
+  readonly number: number;
+  readonly id: string;
 }
 
 export interface MatrixView {
@@ -45,7 +51,7 @@ export interface MatrixView {
   /** Whether there is room for larger flags. */
   readonly isFew: boolean;
   readonly caption: readonly string[];
-  /** Where there is no room for columns, and each row is a block. */
+  /** Where there is no room for columns, and each row is a block: the first before them, the others behind. */
   readonly captionOfBlocks: readonly string[];
 }
 
@@ -59,6 +65,7 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
   if (ranking === undefined || matrix === undefined) return undefined;
   const { columns, rows, cellWidth, cellHeight } = matrix;
   const order = orderColumns(columns, result, ranking);
+  const noteOrder = orderNoted(result);
   return {
     title: format.say("matrix.title"),
     page: link(formatChangesPath(study.slug)),
@@ -88,7 +95,7 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
         cells: order.map((column) => {
           const cell = row.cells[column];
           if (!cell) return null;
-          const shown = presentCell(cell, row, boxOf(matrix, at, column), result, ranking, format);
+          const shown = presentCell(cell, row, boxOf(matrix, at, column), result, ranking, noteOrder, format);
           return { ...shown, isBest: cell.isRanked && shown.clarity === best };
         }),
       };
@@ -112,6 +119,29 @@ function orderColumns(
     return found < 0 ? first.length : found;
   };
   return [...columns.keys()].sort((one, other) => rank(one) - rank(other));
+}
+
+/** Which of the author's options come first as readers meet them: along the rows of the matrix, then those that are not in it. */
+export function orderNoted(result: StudyResult): readonly number[] {
+  const { ranking } = result;
+  if (ranking === undefined) return [];
+  const { matrix, noted } = ranking;
+  const order = matrix === undefined ? [] : orderColumns(matrix.columns, result, ranking);
+  const shown = (matrix?.rows ?? []).flatMap(({ hex, cells }) =>
+    order.map((column) => ({ replace: hex, with: cells[column]?.with })),
+  );
+  const met = shown.flatMap((cell) =>
+    [...noted.keys()].filter((at) => {
+      const one = noted[at];
+      return one?.only === undefined && one?.replace === cell.replace && one.with === cell.with;
+    }),
+  );
+  return [...new Set([...met, ...noted.keys()])];
+}
+
+/** The anchor of the author's option `index`, from 0. */
+export function notedId(index: number): string {
+  return `tried-${index + 1}`;
 }
 
 /** What the study changes to, then what its author tried. */
@@ -149,6 +179,7 @@ function presentCell(
   box: string,
   result: StudyResult,
   ranking: StudyRanking,
+  noteOrder: readonly number[],
   format: Format,
 ): Omit<CellView, "isBest"> {
   const isHere = (change: { readonly replace: string; readonly with: string; readonly only?: string }) =>
@@ -162,7 +193,10 @@ function presentCell(
     unranked: cell.isRanked
       ? undefined
       : format.say("matrix.unranked", { share: format.share(cell.mergedOutline) }),
-    notes: ranking.noted.flatMap((noted, at) => (isHere(noted) ? [at + 1] : [])),
+    notes: noteOrder.flatMap((at, index) => {
+      const noted = ranking.noted[at];
+      return noted !== undefined && isHere(noted) ? [{ number: index + 1, id: notedId(at) }] : [];
+    }),
   };
 }
 
@@ -180,13 +214,14 @@ function describeMatrix(
     ...(leftOut.rows > 0 ? [say("matrix.moreColours", { count: leftOut.rows })] : []),
     ...(leftOut.columns > 0 ? [say("matrix.moreReplacements", { count: leftOut.columns })] : []),
   ];
-  return [
-    say(hasColumns ? "matrix.reading" : "matrix.readingBlocks"),
+  const clarity =
     report.clarity === null
       ? say("matrix.clarity")
-      : say("matrix.clarityToday", { today: format.percent(report.clarity) }),
+      : say("matrix.clarityToday", { today: format.percent(report.clarity) });
+  return [
+    ...(hasColumns ? [say("matrix.reading"), clarity] : [clarity, say("matrix.readingBlocks")]),
     say("matrix.bold"),
-    ...(cells.some((cell) => cell?.merges) ? [say("matrix.mergesNote")] : []),
+    ...(cells.some((cell) => cell?.merges && cell.isRanked) ? [say("matrix.mergesNote")] : []),
     ...(cells.some((cell) => cell?.isRanked === false) ? [say("matrix.greyNote")] : []),
     ...(hasColumns ? [say("matrix.dash")] : []),
     ...(isShown ? [] : [say("matrix.partAlone")]),

@@ -23,7 +23,7 @@ import { verdictIds } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatChangesPath, formatStudyPath } from "../status.ts";
-import { changeId, hasCell, type MatrixView, presentMatrix } from "./matrixview.ts";
+import { changeId, hasCell, type MatrixView, notedId, orderNoted, presentMatrix } from "./matrixview.ts";
 
 /** A colour of the flag, with the best that can be put in its place; without `best` where nothing can. */
 export interface ColourView extends Swatch {
@@ -107,7 +107,10 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
     standing: format.say("options.standing", { standing: sayStanding(ranking, format) }),
     colours: presentByColour(result, ranking, format),
     matrix: presentMatrix(result, link, format),
-    noted: ranking.noted.map((noted, index) => presentNoted(noted, index, result, link, format)),
+    noted: orderNoted(result).flatMap((at, index) => {
+      const noted = ranking.noted[at];
+      return noted === undefined ? [] : [presentNoted(noted, at, index + 1, result, link, format)];
+    }),
     unranked: describeUnranked(ranking.report, format),
     notes: listNotes(ranking.report, format),
     how: link("/method/#options"),
@@ -252,6 +255,7 @@ function describeBeside(
 function presentNoted(
   noted: NotedResult,
   index: number,
+  number: number,
   result: StudyResult,
   link: Linker,
   format: Format,
@@ -273,8 +277,8 @@ function presentNoted(
   const clarity = format.percent(noted.clarity);
   const src = link(`${formatStudyPath(study.slug)}${triedFile(noted, index)}`);
   return {
-    id: `tried-${index + 1}`,
-    number: index + 1,
+    id: notedId(index),
+    number,
     plate: {
       ...presentPlate(say("options.option"), src, comparison.before, format),
       alt:
@@ -319,5 +323,5 @@ function sayVerdict(
 }
 
 function triedFile(noted: { readonly replace: string; readonly with: string }, index: number): string {
-  return `tried-${index + 1}-${noted.replace.slice(1)}-${noted.with.slice(1)}.svg`;
+  return `${notedId(index)}-${noted.replace.slice(1)}-${noted.with.slice(1)}.svg`;
 }

@@ -376,17 +376,28 @@ export function presentSummary(comparison: Comparison, format: Format): readonly
       after: weakest(after),
       of: [pair(before, 0), pair(after, 1)],
     },
-    ...(fallen === undefined ? [] : [presentPrice(fallen, format)]),
+    ...(fallen === undefined ? [] : [presentPrice(fallen, comparison, format)]),
   ];
 }
 
-function presentPrice({ names, contrast }: ComparedEdge, format: Format): SummaryRow {
+/** Where the edge is the weakest one, which stands above, its colours are not named again. */
+function presentPrice(
+  { a, b, names, contrast }: ComparedEdge,
+  comparison: Comparison,
+  format: Format,
+): SummaryRow {
   const [before, after] = contrast;
+  const nameOn = (side: "before" | "after", pair: readonly [string, string]) => {
+    const { weakestEdge } = comparison[side];
+    return weakestEdge?.a === a && weakestEdge.b === b
+      ? format.say("mark.sameEdge")
+      : formatNames(pair, format);
+  };
   return {
     name: format.say("mark.price"),
     means: format.say("mark.weakestMeans"),
     before: before === null ? format.say("number.noEdges") : format.contrast(before),
     after: format.contrast(after),
-    of: [formatNames(names[0], format), formatNames(names[1], format)],
+    of: [nameOn("before", names[0]), nameOn("after", names[1])],
   };
 }

@@ -123,7 +123,7 @@ function sayFocus({ focus }: SurveyedFlag, format: Format): string {
 
 /** In flag heights, as the head of the column says. */
 function sayLasting({ focus: { source, lastsTo } }: SurveyedFlag, { say, number }: Format): string {
-  if (source === "none") return say("surveyTable.noEmblem");
+  if (source === "none") return say("surveyTable.noLasts");
   if (lastsTo === null) return say("surveyTable.lastsUnder", { distance: Math.min(...distanceSteps) });
   return lastsTo === Math.max(...distanceSteps)
     ? say("surveyTable.lastsOrMore", { distance: lastsTo })

@@ -403,12 +403,9 @@ export const arabic: Catalogue = {
   // length: how long an edge is.
   "length.heights":
     "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}",
-  "length.offFocus":
-    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، لا شيء منه على محيط ما ينبغي أن يُرى",
-  "length.onFocus":
-    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، كله على محيط ما ينبغي أن يُرى",
-  "length.partOnFocus":
-    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، منه {part, number, ::.00} على محيط ما ينبغي أن يُرى",
+  "length.offFocus": "لا شيء منه على محيط ما ينبغي أن يُرى",
+  "length.onFocus": "كله على محيط ما ينبغي أن يُرى",
+  "length.partOnFocus": "منه {part, number, ::.00} على محيط ما ينبغي أن يُرى",
   "length.distance":
     "{distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "length.wholeOutline": "المحيط كله",
@@ -503,12 +500,14 @@ export const arabic: Catalogue = {
   "mark.weakest": "أضعف حافة",
   "mark.weakestMeans": "تباين اللونين",
   "mark.price": "الثمن",
+  "mark.sameEdge": "الحافة نفسها",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "لم يُجرَّب",
   "matrix.own": "هذه الدراسة",
   "matrix.note": "ملاحظة {number}",
   "matrix.merges": "يندمج",
+  "matrix.notRanked": "بلا رتبة",
   "matrix.clearest": "الأوضح في الصف",
   "matrix.title": "كل تغييرات لون واحد",
   "matrix.ownHue": "كنهه نفسه",
@@ -524,7 +523,7 @@ export const arabic: Catalogue = {
   "matrix.clarityToday": "تحت كل علم وضوحه؛ وللأصل {today}.",
   "matrix.bold": "بالخط العريض: الأوضح في صفه، أو أكثر من واحد إن تساوى وضوحها.",
   "matrix.mergesNote": "«يندمج»: يصير اللونان واحدًا.",
-  "matrix.greyNote": "بالرمادي: بلا رتبة، لأن ثلث محيط شارة أو أكثر يندمج.",
+  "matrix.greyNote": "«بلا رتبة»: ثلث محيط شارة أو أكثر يندمج.",
   "matrix.dash": "الشرطة: لم يُجرَّب، أو لا تغيير يُرى.",
   "matrix.partAlone": "تغيير هذه الدراسة في جزء واحد، وليس بينها.",
   "matrix.left": "لم يُعرض: {what}.",
@@ -736,11 +735,12 @@ export const arabic: Catalogue = {
   "metric.deltaE00": "فرق اللون، ΔE00",
   "metric.hueOnly": "لا يختلف إلا كنه اللون",
   "metric.tincture": "قاعدة الصبغات",
+  "metric.tinctureMeans": "لا معدن على معدن ولا لون على لون",
   "metric.yes": "نعم",
   "metric.no": "لا",
-  "metric.bothMetals": "كلاهما معدن",
-  "metric.bothColours": "كلاهما لون",
-  "metric.noObjection": "لا اعتراض",
+  "metric.bothMetals": "معدن على معدن",
+  "metric.bothColours": "لون على لون",
+  "metric.noObjection": "لا يخالفها",
 
   // move: from one value to another.
   "move.to": "إلى",
@@ -796,11 +796,11 @@ export const arabic: Catalogue = {
   "options.description": "كل تغيير آخر للون واحد إلى جانب {title}، مقيسًا.",
   "options.standing": "هذه الدراسة: {standing}",
   "options.whole": "وضوح الأصل {clarity}: لا تغيير يمكن أن يرفعه.",
-  "options.clearest": "الأوضح: {was} إلى {is}، {clarity}.",
-  "options.clearestTried": "الأوضح، وقد جرّبه المؤلف: {was} إلى {is}، {clarity}.",
-  "options.clearestTriedInPart": "الأوضح، وقد جرّبه المؤلف: {was} إلى {is} في {part}، {clarity}.",
-  "options.clearerTried": "وأوضح منه ما جرّبه المؤلف: {was} إلى {is}، {clarity}.",
-  "options.clearerTriedInPart": "وأوضح منه ما جرّبه المؤلف: {was} إلى {is} في {part}، {clarity}.",
+  "options.clearest": "أوضحها، {was} إلى {is}، يبلغ {clarity}.",
+  "options.clearestTried": "أوضحها، {was} إلى {is}، وقد جرّبه المؤلف، يبلغ {clarity}.",
+  "options.clearestTriedInPart": "أوضحها، {was} إلى {is} في {part}، وقد جرّبه المؤلف، يبلغ {clarity}.",
+  "options.clearerTried": "{is} محل {was}، وقد جرّبه المؤلف، يبلغ {clarity}.",
+  "options.clearerTriedInPart": "{is} محل {was} في {part}، وقد جرّبه المؤلف، يبلغ {clarity}.",
   "options.onePart": "جزء واحد",
   "options.noneLevel": "لا تغيير ينفع؛ بوضوح اليوم نفسه:",
   "options.noneNearest": "لا تغيير ينفع؛ الأقرب:",
@@ -836,7 +836,7 @@ export const arabic: Catalogue = {
   "otherChange.unranked":
     "{count, plural, zero {بلا رتبة: {changes}.} one {بلا رتبة: {changes}؛ فهو يدمج ثلث محيط شارة أو أكثر.} two {بلا رتبة: {changes}؛ فكلاهما يدمج ثلث محيط شارة أو أكثر.} few {بلا رتبة: {changes}؛ فكل منها يدمج ثلث محيط شارة أو أكثر.} many {بلا رتبة: {changes}؛ فكل منها يدمج ثلث محيط شارة أو أكثر.} other {بلا رتبة: {changes}؛ فكل منها يدمج ثلث محيط شارة أو أكثر.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {الأوضح بين تغييرات اللون الواحد الـ{total}} other {المرتبة # في الوضوح بين تغييرات اللون الواحد الـ{total}}}{level, plural, zero {.} one {؛ وتغيير آخر بوضوحه.} two {؛ وتغييران آخران بوضوحه.} few {؛ و# تغييرات أخرى بوضوحه.} many {؛ و# تغييرًا آخر بوضوحه.} other {؛ و# تغيير آخر بوضوحه.}}",
+    "{clearer, plural, zero {لا تغيير أوضح بين تغييرات اللون الواحد الـ{total}.} one {تغيير واحد أوضح بين تغييرات اللون الواحد الـ{total}.} two {تغييران أوضح بين تغييرات اللون الواحد الـ{total}.} few {# تغييرات أوضح بين تغييرات اللون الواحد الـ{total}.} many {# تغييرًا أوضح بين تغييرات اللون الواحد الـ{total}.} other {# تغيير أوضح بين تغييرات اللون الواحد الـ{total}.}}",
   "otherChange.noneTried": "لم يمكن تجربة أي لون.",
   "otherChange.allMerge": "كل تغيير جُرّب يدمج ثلث محيط شارة أو أكثر.",
   "otherChange.clear": "العلم واضح كما هو، بوضوح قدره {clarity}.",
@@ -845,8 +845,7 @@ export const arabic: Catalogue = {
   "otherChange.detail": "العلم في جملته واضح، بوضوح قدره {clarity}؛ ولا يكسب إلا تفصيل منه.",
   "otherChange.first":
     "يُغيَّر أولًا {colour} ({share} من العلم): إذا حل محله {best} ارتفع الوضوح من {from} إلى {to}.",
-  "otherChange.firstAlike":
-    "{count, plural, zero {يُغيَّر أولًا {colours} أو {last}: إذا حل {best} محل أي منها ارتفع الوضوح من {from} إلى {to}.} one {يُغيَّر أولًا {colours} أو {last}: إذا حل {best} محل أي منها ارتفع الوضوح من {from} إلى {to}.} two {يُغيَّر أولًا {colours} أو {last}: إذا حل {best} محل أي منهما ارتفع الوضوح من {from} إلى {to}.} few {يُغيَّر أولًا {colours} أو {last}: إذا حل {best} محل أي منها ارتفع الوضوح من {from} إلى {to}.} many {يُغيَّر أولًا {colours} أو {last}: إذا حل {best} محل أي منها ارتفع الوضوح من {from} إلى {to}.} other {يُغيَّر أولًا {colours} أو {last}: إذا حل {best} محل أي منها ارتفع الوضوح من {from} إلى {to}.}}",
+  "otherChange.firstAlike": "{best} محل {colours}، أو محل {last}، يرفع الوضوح من {from} إلى {to}.",
   "otherChange.firstOfSeveral": "يُغيَّر أولًا {colours} أو {last}: {moves}.",
   "otherChange.shareFirst": "{colour} ({share} من العلم)",
   "otherChange.share": "{colour} ({share})",
@@ -982,11 +981,9 @@ export const arabic: Catalogue = {
   "plate.alt": "{label}: {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was}: يصيران لونًا واحدًا",
-  "price.parted": "{now}: ينفصلان بحافة {grade}، {contrast}",
-  "price.falls": "حافة {was} تهبط من {from} إلى {to}",
-  "price.fallsRenamed": "حافة {was}، وهي الآن {now}، تهبط من {from} إلى {to}",
-  "price.contrast": "تباين {contrast} ({grade})",
+  "price.falls": "تباين {one} على {other} صار {contrast} ({grade})، وكان {wasContrast} ({wasGrade})",
+  "price.fallsRenamed":
+    "تباين {newOne} على {newOther} هو {contrast} ({grade})، وكان تباين {one} على {other} {wasContrast} ({wasGrade})",
   "price.graded": "{contrast} ({grade})",
   "price.more":
     "{count, plural, zero {لا غيرها} one {حافة أخرى} two {حافتان أخريان} few {# حواف أخرى} many {# حافة أخرى} other {# حافة أخرى}}",
@@ -1169,8 +1166,8 @@ export const arabic: Catalogue = {
   // seriespage: the page of a series, and where a study stands in one.
   "seriesPage.count": "سلسلة من {entries}",
   "seriesPage.description": "سلسلة من {entries}.",
-  "seriesPage.show": "خطوة بخطوة",
-  "seriesPage.sheet": "لصف دراسي",
+  "seriesPage.show": "اعرضها خطوة خطوة",
+  "seriesPage.sheet": "اطبعها للصف",
   "seriesPage.vote": "التصويت",
   "seriesPage.step": "الرقم {number}: {title}",
   "seriesPage.today": "كما هي اليوم",
@@ -1509,7 +1506,7 @@ export const arabic: Catalogue = {
   "surveyTable.everyOrdered": "كل علم كما هو، الأقل وضوحًا أولًا",
   "surveyTable.captionHeads":
     "كبير بما يكفي: يبقى من تلك المسافة نصف ما ينبغي أن يُرى، وتمتد أكبر قطعة منه على 5 دقائق قوسية. لم يُعثر على شارة: العلم حقول فحسب.",
-  "surveyTable.choose": "اختيار",
+  "surveyTable.choose": "اختر أعلامًا لتراها وحدها، أو لتأخذ قائمة منها تبدأ بها دراسات أو سلسلة.",
   "surveyTable.flag": "العلم",
   "surveyTable.focus": "وضوح ما ينبغي أن يُرى",
   "surveyTable.lasts": "كبير بما يكفي حتى، بارتفاعات العلم",
@@ -1522,6 +1519,7 @@ export const arabic: Catalogue = {
   "surveyTable.study": "الدراسة: <a>{title}</a>",
   "surveyTable.named": "سمّاه القراء.",
   "surveyTable.noEmblem": "لم يُعثر على شارة",
+  "surveyTable.noLasts": "–",
   "surveyTable.ofContrast": "التباين",
   "surveyTable.ofClarity": "الوضوح",
   "surveyTable.or": "أو",
@@ -1567,7 +1565,7 @@ export const arabic: Catalogue = {
   "verdict.falls": "الوضوح يهبط من {before} إلى {now}",
   "verdict.stronger": "الحواف تزداد قوة فوق حد الوضوح",
   "verdict.weaker": "الحواف تضعف فوق حد الوضوح",
-  "verdict.thePrice": "الثمن: {price}",
+  "verdict.thePrice": "{clause}. الثمن: {more}",
   "verdict.gains":
     "{count, plural, zero {لا حافة تكسب} one {حافة واحدة تكسب} two {حافتان تكسبان} few {# حواف تكسب} many {# حافة تكسب} other {# حافة تكسب}}",
   "verdict.onlyShort": "لا تصير أصعب رؤية إلا حواف دون {part} من طول الحواف كلها",

@@ -416,11 +416,9 @@ export const german: Catalogue = {
 
   // length: how long an edge is.
   "length.heights": "{length, number, ::.00} Flaggenhöhen",
-  "length.offFocus":
-    "{length, number, ::.00} Flaggenhöhen, keine davon am Umriss dessen, was gesehen werden muss",
-  "length.onFocus": "{length, number, ::.00} Flaggenhöhen, alle am Umriss dessen, was gesehen werden muss",
-  "length.partOnFocus":
-    "{length, number, ::.00} Flaggenhöhen, davon {part, number, ::.00} am Umriss dessen, was gesehen werden muss",
+  "length.offFocus": "keine davon am Umriss dessen, was gesehen werden muss",
+  "length.onFocus": "alle am Umriss dessen, was gesehen werden muss",
+  "length.partOnFocus": "davon {part, number, ::.00} am Umriss dessen, was gesehen werden muss",
   "length.distance": "{distance, plural, one {# Flaggen\u00adhöhe} other {# Flaggen\u00adhöhen}}",
   "length.wholeOutline": "ganzer Umriss",
   "length.ofOutline": "{share} des Umrisses",
@@ -516,12 +514,14 @@ export const german: Catalogue = {
   "mark.weakest": "Schwächste Kante",
   "mark.weakestMeans": "Kontrast der beiden Farben",
   "mark.price": "Der Preis",
+  "mark.sameEdge": "dieselbe Kante",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "nicht erprobt",
   "matrix.own": "diese Studie",
   "matrix.note": "Anmerkung {number}",
   "matrix.merges": "verschmilzt",
+  "matrix.notRanked": "ohne Rang",
   "matrix.clearest": "die klarste der Zeile",
   "matrix.title": "Jede Änderung einer Farbe",
   "matrix.ownHue": "im eigenen Farbton",
@@ -536,7 +536,7 @@ export const german: Catalogue = {
   "matrix.clarityToday": "Unter jeder Flagge steht ihre Klarheit; das Original hat {today}.",
   "matrix.bold": "Fett: die klarste der Zeile, mehrere, wo sie gleich klar sind.",
   "matrix.mergesNote": "„verschmilzt“: Zwei Farben werden eine.",
-  "matrix.greyNote": "Grau: ohne Rang, weil ein Drittel vom Umriss einer Figur oder mehr verschmelzen würde.",
+  "matrix.greyNote": "„ohne Rang“: Ein Drittel vom Umriss einer Figur oder mehr würde verschmelzen.",
   "matrix.dash": "Ein Strich: nicht erprobt, oder keine Änderung zu sehen.",
   "matrix.partAlone": "Die Änderung dieser Studie betrifft nur einen Teil und ist nicht darunter.",
   "matrix.left": "Nicht gezeigt: {what}.",
@@ -757,11 +757,12 @@ export const german: Catalogue = {
   "metric.deltaE00": "Farbabstand, ΔE00",
   "metric.hueOnly": "Nur im Farbton verschieden",
   "metric.tincture": "Tinkturregel",
+  "metric.tinctureMeans": "kein Metall auf Metall, keine Farbe auf Farbe",
   "metric.yes": "ja",
   "metric.no": "nein",
-  "metric.bothMetals": "beides Metall",
-  "metric.bothColours": "beides Farbe",
-  "metric.noObjection": "kein Einwand",
+  "metric.bothMetals": "Metall auf Metall",
+  "metric.bothColours": "Farbe auf Farbe",
+  "metric.noObjection": "nicht dagegen",
 
   // move: from one value to another.
   "move.to": "dann",
@@ -819,13 +820,12 @@ export const german: Catalogue = {
   "options.description": "Jede andere Änderung einer Farbe neben {title}, gemessen.",
   "options.standing": "Diese Studie: {standing}",
   "options.whole": "Das Original hat eine Klarheit von {clarity}: Keine Änderung kann sie heben.",
-  "options.clearest": "Am klarsten ist {is} statt {was}: {clarity}.",
-  "options.clearestTried": "Am klarsten ist das bereits Erprobte, {is} statt {was}: {clarity}.",
+  "options.clearest": "Die klarste, {is} statt {was}, erreicht {clarity}.",
+  "options.clearestTried": "Die klarste, die bereits erprobte von {was} zu {is}, erreicht {clarity}.",
   "options.clearestTriedInPart":
-    "Am klarsten ist das bereits Erprobte, {is} statt {was}, nur {part}: {clarity}.",
-  "options.clearerTried": "Noch klarer ist das bereits Erprobte: {is} statt {was}, {clarity}.",
-  "options.clearerTriedInPart":
-    "Noch klarer ist das bereits Erprobte: {is} statt {was}, nur {part}, {clarity}.",
+    "Die klarste, die bereits erprobte von {was} zu {is}, nur {part}, erreicht {clarity}.",
+  "options.clearerTried": "Das bereits erprobte {is} statt {was} erreicht {clarity}.",
+  "options.clearerTriedInPart": "Das bereits erprobte {is} statt {was}, nur {part}, erreicht {clarity}.",
   "options.onePart": "ein Teil",
   "options.noneLevel": "Keine Änderung hilft; so klar wie heute:",
   "options.noneNearest": "Keine Änderung hilft; am nächsten:",
@@ -861,7 +861,7 @@ export const german: Catalogue = {
   "otherChange.unranked":
     "{count, plural, one {Ohne Rang: {changes}; dadurch verschmölze ein Drittel vom Umriss einer Figur oder mehr.} other {Ohne Rang: {changes}; durch jede verschmölze ein Drittel vom Umriss einer Figur oder mehr.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {Am klarsten von {total} Änderungen einer Farbe} other {Platz # von {total} Änderungen einer Farbe nach Klarheit}}{level, plural, =0 {.} one {; eine andere ist ebenso klar.} other {; # andere sind ebenso klar.}}",
+    "{clearer, plural, =0 {Keine von {total} Änderungen einer Farbe ist klarer.} one {# von {total} Änderungen einer Farbe ist klarer.} other {# von {total} Änderungen einer Farbe sind klarer.}}",
   "otherChange.noneTried": "Keine der Farben konnte erprobt werden.",
   "otherChange.allMerge":
     "Durch jede erprobte Änderung verschmilzt ein Drittel vom Umriss einer Figur oder mehr.",
@@ -874,7 +874,7 @@ export const german: Catalogue = {
   "otherChange.first":
     "Zuerst zu ändern: {colour} ({share} der Flagge); dort hebt {best} die Klarheit von {from} auf {to}.",
   "otherChange.firstAlike":
-    "{count, plural, =2 {Zuerst zu ändern: {colours} oder {last}; an einer der beiden Stellen hebt {best} die Klarheit von {from} auf {to}.} one {Zuerst zu ändern: {colours} oder {last}; an einer dieser Stellen hebt {best} die Klarheit von {from} auf {to}.} other {Zuerst zu ändern: {colours} oder {last}; an einer dieser Stellen hebt {best} die Klarheit von {from} auf {to}.}}",
+    "{best} statt {colours}, oder statt {last}, hebt die Klarheit von {from} auf {to}.",
   "otherChange.firstOfSeveral": "Zuerst zu ändern: {colours} oder {last}; {moves}.",
   "otherChange.shareFirst": "{colour} ({share} der Flagge)",
   "otherChange.share": "{colour} ({share})",
@@ -1018,11 +1018,10 @@ export const german: Catalogue = {
   "plate.alt": "{label}: {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was} verschmilzt zu einer Farbe",
-  "price.parted": "{now} trennt sich, {grade} mit {contrast}",
-  "price.falls": "{was} fällt von {from} auf {to}",
-  "price.fallsRenamed": "{was}, jetzt {now}, fällt von {from} auf {to}",
-  "price.contrast": "{contrast} Kontrast ({grade})",
+  "price.falls":
+    "{one} auf {other} hat jetzt {contrast} Kontrast ({grade}), wo es {wasContrast} ({wasGrade}) waren",
+  "price.fallsRenamed":
+    "{newOne} auf {newOther} hat {contrast} Kontrast ({grade}), wo {one} auf {other} {wasContrast} ({wasGrade}) hatte",
   "price.graded": "{contrast} ({grade})",
   "price.more": "{count, plural, one {# weitere} other {# weitere}}",
 
@@ -1207,8 +1206,8 @@ export const german: Catalogue = {
   // seriespage: the page of a series, and where a study stands in one.
   "seriesPage.count": "Eine Reihe: {entries}",
   "seriesPage.description": "Eine Reihe: {entries}.",
-  "seriesPage.show": "Schritt für Schritt",
-  "seriesPage.sheet": "Für den Unterricht",
+  "seriesPage.show": "Schritt für Schritt zeigen",
+  "seriesPage.sheet": "Für den Unterricht drucken",
   "seriesPage.vote": "Abstimmen",
   "seriesPage.step": "Nummer {number}: {title}",
   "seriesPage.today": "Wie sie heute sind",
@@ -1544,7 +1543,8 @@ export const german: Catalogue = {
   "surveyTable.everyOrdered": "Jede Flagge, wie sie ist, die am wenigsten klare zuerst",
   "surveyTable.captionHeads":
     "Groß genug: Aus dieser Entfernung ist die Hälfte dessen übrig, was gesehen werden muss, und sein größtes Stück misst 5 Bogenminuten. Kein Emblem gefunden: Die Flagge besteht nur aus Feldern.",
-  "surveyTable.choose": "Wählen",
+  "surveyTable.choose":
+    "Flaggen wählen, um sie allein zu sehen oder eine Liste mitzunehmen, von der Studien oder eine Serie ausgehen.",
   "surveyTable.flag": "Flagge",
   "surveyTable.focus": "Klarheit dessen, was gesehen werden muss",
   "surveyTable.lasts": "Groß genug bis, in Flaggenhöhen",
@@ -1557,6 +1557,7 @@ export const german: Catalogue = {
   "surveyTable.study": "Studie: <a>{title}</a>",
   "surveyTable.named": "Von Lesern genannt.",
   "surveyTable.noEmblem": "kein Emblem gefunden",
+  "surveyTable.noLasts": "–",
   "surveyTable.ofContrast": "Kontrast",
   "surveyTable.ofClarity": "Klarheit",
   "surveyTable.or": "oder",
@@ -1602,7 +1603,7 @@ export const german: Catalogue = {
   "verdict.falls": "die Klarheit sinkt von {before} auf {now}",
   "verdict.stronger": "Kanten werden über klar hinaus stärker",
   "verdict.weaker": "Kanten werden über klar hinaus schwächer",
-  "verdict.thePrice": "der Preis: {price}",
+  "verdict.thePrice": "{clause}. Der Preis: {more}",
   "verdict.gains": "{count, plural, one {eine Kante gewinnt} other {# Kanten gewinnen}}",
   "verdict.onlyShort": "nur Kanten unter {part} der Länge aller Kanten werden schlechter sichtbar",
   "verdict.noneHarder": "keine Kante wird schlechter sichtbar",

@@ -3,11 +3,11 @@
 export const length = {
   /** `length` is a number, which `::.00` writes with two decimals. */
   "length.heights": "{length, number, ::.00} flag heights",
-  "length.offFocus": "{length, number, ::.00} flag heights, none on the outline of what has to be seen",
-  "length.onFocus": "{length, number, ::.00} flag heights, all on the outline of what has to be seen",
+  /** Under a length: how much of it. */
+  "length.offFocus": "none on the outline of what has to be seen",
+  "length.onFocus": "all on the outline of what has to be seen",
   /** `part` is a number as `length` is. */
-  "length.partOnFocus":
-    "{length, number, ::.00} flag heights, {part, number, ::.00} on the outline of what has to be seen",
+  "length.partOnFocus": "{part, number, ::.00} of it on the outline of what has to be seen",
   /** From where a flag is seen; by itself, too. */
   "length.distance": "{distance, plural, one {# flag height} other {# flag heights}}",
   "length.wholeOutline": "whole outline",

@@ -26,4 +26,6 @@ export const mark = {
   "mark.weakestMeans": "contrast of the two colours",
   /** The longest edge that falls, where a flag is clearer at a price. */
   "mark.price": "The price",
+  /** Under the contrast of “The price”, in the place of two colours: that of “Weakest edge”. */
+  "mark.sameEdge": "the same edge",
 } as const;

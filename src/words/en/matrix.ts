@@ -9,6 +9,8 @@ export const matrix = {
   "matrix.note": "note {number}",
   /** Under a flag where two colours become one. */
   "matrix.merges": "merges",
+  /** Under a flag where so much of a charge becomes one colour with its ground that it has no place. */
+  "matrix.notRanked": "not ranked",
   /** Read to screen readers, behind a number. */
   "matrix.clearest": "clearest of the row",
   /** Head of a caption. */
@@ -27,9 +29,9 @@ export const matrix = {
   "matrix.clarity": "Under each flag its clarity.",
   "matrix.clarityToday": "Under each flag its clarity; the original has {today}.",
   "matrix.bold": "Bold: the clearest of its row, more than one where several are as clear.",
-  /** The word is matrix.merges. */
+  /** The words are matrix.merges and matrix.notRanked. */
   "matrix.mergesNote": "“Merges”: two colours become one.",
-  "matrix.greyNote": "Grey: not ranked, as a third of a charge’s outline or more would merge.",
+  "matrix.greyNote": "“Not ranked”: a third of a charge’s outline or more would merge.",
   "matrix.dash": "A dash: not tried, or no change to be seen.",
   "matrix.partAlone": "The change of this study is of one part alone, and not among them.",
   /** matrix.moreColours, matrix.moreReplacements or both. */

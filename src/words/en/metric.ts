@@ -6,10 +6,12 @@ export const metric = {
   "metric.deltaE00": "Colour difference, ΔE00",
   "metric.hueOnly": "Only hue differs",
   "metric.tincture": "Rule of tincture",
+  /** Under “Rule of tincture”. */
+  "metric.tinctureMeans": "no metal on metal, no colour on colour",
   "metric.yes": "yes",
   "metric.no": "no",
   /** The rule of tincture in heraldry: no metal on metal (white, yellow), no colour on colour. */
-  "metric.bothMetals": "both metals",
-  "metric.bothColours": "both colours",
-  "metric.noObjection": "no objection",
+  "metric.bothMetals": "metal on metal",
+  "metric.bothColours": "colour on colour",
+  "metric.noObjection": "not against it",
 } as const;

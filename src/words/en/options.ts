@@ -32,15 +32,16 @@ export const options = {
   /** Title of the window. */
   "options.titleOf": "Other changes of one colour, {study}",
   "options.description": "Every other change of one colour beside {title}, measured.",
-  /** `standing` is a sentence: “8th clearest of 35 changes of one colour.” */
+  /** `standing` is a sentence: “7 of 35 changes of one colour are clearer.” */
   "options.standing": "This study: {standing}",
   "options.whole": "The original has a clarity of {clarity}: no change can raise it.",
   /** Two names of colours. */
-  "options.clearest": "Clearest is {was} to {is}: {clarity}.",
-  "options.clearestTried": "Clearest is {was} to {is}, which the author tried: {clarity}.",
-  "options.clearestTriedInPart": "Clearest is {was} to {is} in {part}, which the author tried: {clarity}.",
-  "options.clearerTried": "Clearer still is what the author tried: {was} to {is}, {clarity}.",
-  "options.clearerTriedInPart": "Clearer still is what the author tried: {was} to {is} in {part}, {clarity}.",
+  "options.clearest": "The clearest, {was} to {is}, reaches {clarity}.",
+  "options.clearestTried": "The clearest, {was} to {is}, which the author tried, reaches {clarity}.",
+  "options.clearestTriedInPart":
+    "The clearest, {was} to {is} in {part}, which the author tried, reaches {clarity}.",
+  "options.clearerTried": "The author’s {is} for {was} reaches {clarity}.",
+  "options.clearerTriedInPart": "The author’s {is} for {was} in {part} reaches {clarity}.",
   /** Where a part of the flag has no name. */
   "options.onePart": "one part",
   /** The name of a colour follows. */

@@ -25,9 +25,9 @@ export const otherChange = {
   /** `changes`: a list of `otherChange.fromTo`. */
   "otherChange.unranked":
     "{count, plural, one {Not ranked: {changes}; it would merge a third of a charge’s outline or more.} other {Not ranked: {changes}; each would merge a third of a charge’s outline or more.}}",
-  /** `level`: how many others come to the same. */
+  /** `clearer`: how many; those that come to the same are not among them. */
   "otherChange.place":
-    "{place, selectordinal, =1 {Clearest of {total} changes of one colour} one {#st clearest of {total} changes of one colour} two {#nd clearest of {total} changes of one colour} few {#rd clearest of {total} changes of one colour} other {#th clearest of {total} changes of one colour}}{level, plural, =0 {.} one {; # other is as clear.} other {; # others are as clear.}}",
+    "{clearer, plural, =0 {None of {total} changes of one colour is clearer.} one {# of {total} changes of one colour is clearer.} other {# of {total} changes of one colour are clearer.}}",
   "otherChange.noneTried": "None of the colours could be tried.",
   "otherChange.allMerge": "Every change that was tried merges a third of a charge’s outline or more.",
   "otherChange.clear": "The flag is clear as it is, at a clarity of {clarity}.",
@@ -39,9 +39,11 @@ export const otherChange = {
   /** `best`: the colour that takes its place; `share` of the flag’s area. */
   "otherChange.first":
     "Change {colour} first ({share} of the flag): with {best} in its place clarity rises from {from} to {to}.",
-  /** `colours`: `otherChange.shareFirst` and `otherChange.share`, with commas, the last one apart as `last`. */
-  "otherChange.firstAlike":
-    "{count, plural, =2 {Change {colours} or {last} first: with {best} in place of either clarity rises from {from} to {to}.} one {Change {colours} or {last} first: with {best} in place of any of them clarity rises from {from} to {to}.} other {Change {colours} or {last} first: with {best} in place of any of them clarity rises from {from} to {to}.}}",
+  /**
+   * `colours`: `otherChange.shareFirst` and `otherChange.share`, with commas, the last one apart as `last`. The first letter is made a
+   * capital.
+   */
+  "otherChange.firstAlike": "{best} for {colours}, or for {last}, lifts clarity from {from} to {to}.",
   /** `moves`: `otherChange.moveFirst` and `otherChange.move`, with commas. */
   "otherChange.firstOfSeveral": "Change {colours} or {last} first: {moves}.",
   "otherChange.shareFirst": "{colour} ({share} of the flag)",

@@ -6,8 +6,8 @@ export const seriesPage = {
   /** For search, before the sentence that the series ends with. */
   "seriesPage.description": "A series of {entries}.",
   /** Ways to other forms of the series. */
-  "seriesPage.show": "Step by step",
-  "seriesPage.sheet": "For a class",
+  "seriesPage.show": "Show it step by step",
+  "seriesPage.sheet": "Print for a class",
   "seriesPage.vote": "Vote",
   /** One flag of a strip, for those who do not see it. */
   "seriesPage.step": "Number {number}: {title}",

@@ -7,8 +7,10 @@ export const surveyTable = {
   /** What stands over the table. */
   "surveyTable.captionHeads":
     "Large enough: half of what has to be seen is left at that distance, and its largest piece spans 5 arcminutes. No emblem found: the flag is fields alone.",
+  /** Under it: what the boxes are for. */
+  "surveyTable.choose":
+    "Choose flags to see them alone, or to take a list of them to begin studies or a series from.",
   /** Heads of the table. */
-  "surveyTable.choose": "Choose",
   "surveyTable.flag": "Flag",
   "surveyTable.focus": "Clarity of what has to be seen",
   "surveyTable.lasts": "Large enough up to, in flag heights",
@@ -23,6 +25,8 @@ export const surveyTable = {
   "surveyTable.study": "Study: <a>{title}</a>",
   "surveyTable.named": "Named by readers.",
   "surveyTable.noEmblem": "no emblem found",
+  /** Where no emblem was found, behind a column that says so. */
+  "surveyTable.noLasts": "–",
   /** After a percentage. */
   "surveyTable.ofContrast": "contrast",
   "surveyTable.ofClarity": "clarity",

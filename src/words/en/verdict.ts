@@ -21,8 +21,8 @@ export const verdict = {
   "verdict.falls": "clarity falls from {before} to {now}",
   "verdict.stronger": "edges grow stronger beyond clear",
   "verdict.weaker": "edges grow weaker beyond clear",
-  /** `price`: a list of edges, of `price.…`. */
-  "verdict.thePrice": "the price: {price}",
+  /** `more`: a list of edges, of `price.…`. */
+  "verdict.thePrice": "{clause}. The price: {more}",
   "verdict.gains": "{count, plural, one {one edge gains} other {# edges gain}}",
   "verdict.onlyShort": "only edges under {part} of all edge length become harder to see",
   "verdict.noneHarder": "no edge becomes harder to see",

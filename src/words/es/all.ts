@@ -404,12 +404,9 @@ export const spanish: Catalogue = {
   // length: how long an edge is.
   "length.heights":
     "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}",
-  "length.offFocus":
-    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, ninguna en el contorno de lo que debe verse",
-  "length.onFocus":
-    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, todas en el contorno de lo que debe verse",
-  "length.partOnFocus":
-    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, {part, number, ::.00} de ellas en el contorno de lo que debe verse",
+  "length.offFocus": "nada en el contorno de lo que debe verse",
+  "length.onFocus": "todo en el contorno de lo que debe verse",
+  "length.partOnFocus": "{part, number, ::.00} en el contorno de lo que debe verse",
   "length.distance": "{distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "length.wholeOutline": "todo el contorno",
   "length.ofOutline": "{share} del contorno",
@@ -503,12 +500,14 @@ export const spanish: Catalogue = {
   "mark.weakest": "Límite más débil",
   "mark.weakestMeans": "contraste de los dos colores",
   "mark.price": "El precio",
+  "mark.sameEdge": "el mismo límite",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "sin probar",
   "matrix.own": "este estudio",
   "matrix.note": "nota {number}",
   "matrix.merges": "se funde",
+  "matrix.notRanked": "sin puesto",
   "matrix.clearest": "el más nítido de la fila",
   "matrix.title": "Cada cambio de un color",
   "matrix.ownHue": "su propio tono",
@@ -523,7 +522,7 @@ export const spanish: Catalogue = {
   "matrix.clarityToday": "Bajo cada bandera, su nitidez; el original tiene {today}.",
   "matrix.bold": "En negrita, el más nítido de su fila; más de uno si son igual de nítidos.",
   "matrix.mergesNote": "«Se funde»: dos colores se vuelven uno.",
-  "matrix.greyNote": "En gris: sin puesto, pues se fundiría un tercio o más del contorno de una figura.",
+  "matrix.greyNote": "«Sin puesto»: se fundiría un tercio o más del contorno de una figura.",
   "matrix.dash": "Una raya: sin probar, o sin cambio visible.",
   "matrix.partAlone": "El cambio de este estudio es de una sola parte y no está entre ellos.",
   "matrix.left": "No se muestra: {what}.",
@@ -743,11 +742,12 @@ export const spanish: Catalogue = {
   "metric.deltaE00": "Diferencia de color, ΔE00",
   "metric.hueOnly": "Solo difiere el tono",
   "metric.tincture": "Regla de los esmaltes",
+  "metric.tinctureMeans": "ni metal sobre metal, ni color sobre color",
   "metric.yes": "sí",
   "metric.no": "no",
-  "metric.bothMetals": "ambos metales",
-  "metric.bothColours": "ambos colores",
-  "metric.noObjection": "sin reparo",
+  "metric.bothMetals": "metal sobre metal",
+  "metric.bothColours": "color sobre color",
+  "metric.noObjection": "no va en contra",
 
   // move: from one value to another.
   "move.to": "a",
@@ -805,11 +805,12 @@ export const spanish: Catalogue = {
   "options.description": "Todo otro cambio de un color junto a {title}, medido.",
   "options.standing": "Este estudio: {standing}",
   "options.whole": "El original tiene una nitidez del {clarity}: ningún cambio puede aumentarla.",
-  "options.clearest": "Lo más nítido: {was} a {is}, {clarity}.",
-  "options.clearestTried": "Lo más nítido, probado por el autor: {was} a {is}, {clarity}.",
-  "options.clearestTriedInPart": "Lo más nítido, probado por el autor: {was} a {is} en {part}, {clarity}.",
-  "options.clearerTried": "Aún más nítido, probado por el autor: {was} a {is}, {clarity}.",
-  "options.clearerTriedInPart": "Aún más nítido, probado por el autor: {was} a {is} en {part}, {clarity}.",
+  "options.clearest": "El más nítido, {was} a {is}, llega al {clarity}.",
+  "options.clearestTried": "El más nítido, {was} a {is}, probado por el autor, llega al {clarity}.",
+  "options.clearestTriedInPart":
+    "El más nítido, {was} a {is} en {part}, probado por el autor, llega al {clarity}.",
+  "options.clearerTried": "Probado por el autor, {is} en lugar de {was} llega al {clarity}.",
+  "options.clearerTriedInPart": "Probado por el autor, {is} en lugar de {was} en {part} llega al {clarity}.",
   "options.onePart": "una parte",
   "options.noneLevel": "Ningún cambio ayuda; tan nítidos como hoy:",
   "options.noneNearest": "Ningún cambio ayuda; lo más cercano:",
@@ -845,7 +846,7 @@ export const spanish: Catalogue = {
   "otherChange.unranked":
     "{count, plural, one {Sin puesto: {changes}; fundiría un tercio o más del contorno de una figura.} other {Sin puesto: {changes}; cada uno fundiría un tercio o más del contorno de una figura.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {El más nítido de {total} cambios de un color} other {#.º en nitidez de {total} cambios de un color}}{level, plural, =0 {.} one {; otro es igual de nítido.} other {; otros # son igual de nítidos.}}",
+    "{clearer, plural, =0 {Ninguno de {total} cambios de un color es más nítido.} one {# de {total} cambios de un color es más nítido.} other {# de {total} cambios de un color son más nítidos.}}",
   "otherChange.noneTried": "No se pudo probar ninguno de los colores.",
   "otherChange.allMerge": "Todo cambio probado funde un tercio o más del contorno de una figura.",
   "otherChange.clear": "La bandera es nítida como está, con una nitidez del {clarity}.",
@@ -856,8 +857,7 @@ export const spanish: Catalogue = {
   "otherChange.detail": "La bandera en conjunto es nítida, con {clarity}; solo gana un detalle.",
   "otherChange.first":
     "Que cambiar primero: {colour} ({share} de la bandera). Con {best} en su lugar, la nitidez sube de {from} a {to}.",
-  "otherChange.firstAlike":
-    "{count, plural, =2 {Que cambiar primero: {colours} o {last}. Con {best} en lugar de uno u otro, la nitidez sube de {from} a {to}.} one {Que cambiar primero: {colours} o {last}. Con {best} en lugar de cualquiera de ellos, la nitidez sube de {from} a {to}.} other {Que cambiar primero: {colours} o {last}. Con {best} en lugar de cualquiera de ellos, la nitidez sube de {from} a {to}.}}",
+  "otherChange.firstAlike": "{best} en lugar de {colours}, o de {last}, sube la nitidez de {from} a {to}.",
   "otherChange.firstOfSeveral": "Que cambiar primero: {colours} o {last}; {moves}.",
   "otherChange.shareFirst": "{colour} ({share} de la bandera)",
   "otherChange.share": "{colour} ({share})",
@@ -998,11 +998,10 @@ export const spanish: Catalogue = {
   "plate.alt": "{label}: {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was} se vuelve un solo color",
-  "price.parted": "{now} se separa, {grade}, con {contrast}",
-  "price.falls": "{was} baja de {from} a {to}",
-  "price.fallsRenamed": "{was}, ahora {now}, baja de {from} a {to}",
-  "price.contrast": "un contraste del {contrast} ({grade})",
+  "price.falls":
+    "{one} sobre {other} tiene ahora un contraste del {contrast} ({grade}), cuando tenía un {wasContrast} ({wasGrade})",
+  "price.fallsRenamed":
+    "{newOne} sobre {newOther} tiene un contraste del {contrast} ({grade}), donde {one} sobre {other} tenía un {wasContrast} ({wasGrade})",
   "price.graded": "un {contrast} ({grade})",
   "price.more": "{count, plural, one {# más} other {# más}}",
 
@@ -1186,8 +1185,8 @@ export const spanish: Catalogue = {
   // seriespage: the page of a series, and where a study stands in one.
   "seriesPage.count": "Una serie: {entries}",
   "seriesPage.description": "Una serie: {entries}.",
-  "seriesPage.show": "Paso a paso",
-  "seriesPage.sheet": "Para la clase",
+  "seriesPage.show": "Mostrar paso a paso",
+  "seriesPage.sheet": "Imprimir para una clase",
   "seriesPage.vote": "Votar",
   "seriesPage.step": "Número {number}: {title}",
   "seriesPage.today": "Como son hoy",
@@ -1523,7 +1522,8 @@ export const spanish: Catalogue = {
   "surveyTable.everyOrdered": "Cada bandera como es, las menos nítidas primero",
   "surveyTable.captionHeads":
     "Bastante grande: a esa distancia queda la mitad de lo que debe verse, y su trozo mayor abarca 5 minutos de arco. No se halló emblema: la bandera es solo campos.",
-  "surveyTable.choose": "Elegir",
+  "surveyTable.choose":
+    "Elija banderas para verlas solas, o para llevarse una lista con que empezar estudios o una serie.",
   "surveyTable.flag": "Bandera",
   "surveyTable.focus": "Nitidez de lo que debe verse",
   "surveyTable.lasts": "Bastante grande hasta, en alturas de bandera",
@@ -1536,6 +1536,7 @@ export const spanish: Catalogue = {
   "surveyTable.study": "Estudio: <a>{title}</a>",
   "surveyTable.named": "Señalada por lectores.",
   "surveyTable.noEmblem": "no se halló emblema",
+  "surveyTable.noLasts": "–",
   "surveyTable.ofContrast": "contraste",
   "surveyTable.ofClarity": "nitidez",
   "surveyTable.or": "o",
@@ -1581,7 +1582,7 @@ export const spanish: Catalogue = {
   "verdict.falls": "la nitidez baja del {before} al {now}",
   "verdict.stronger": "hay límites que ganan fuerza más allá de lo nítido",
   "verdict.weaker": "hay límites que pierden fuerza más allá de lo nítido",
-  "verdict.thePrice": "el precio: {price}",
+  "verdict.thePrice": "{clause}. El precio: {more}",
   "verdict.gains": "{count, plural, one {gana un límite} other {ganan # límites}}",
   "verdict.onlyShort": "solo límites de menos de {part} de la longitud total se vuelven más difíciles de ver",
   "verdict.noneHarder": "ningún límite se vuelve más difícil de ver",

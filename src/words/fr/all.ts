@@ -414,12 +414,9 @@ export const french: Catalogue = {
 
   // length: how long an edge is.
   "length.heights": "{length, number, ::.00} fois la hauteur du drapeau",
-  "length.offFocus":
-    "{length, number, ::.00} fois la hauteur du drapeau, et rien sur le contour de ce qui doit se voir",
-  "length.onFocus":
-    "{length, number, ::.00} fois la hauteur du drapeau, en entier sur le contour de ce qui doit se voir",
-  "length.partOnFocus":
-    "{length, number, ::.00} fois la hauteur du drapeau, dont {part, number, ::.00} sur le contour de ce qui doit se voir",
+  "length.offFocus": "rien sur le contour de ce qui doit se voir",
+  "length.onFocus": "en entier sur le contour de ce qui doit se voir",
+  "length.partOnFocus": "dont {part, number, ::.00} sur le contour de ce qui doit se voir",
   "length.distance": "{distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "length.wholeOutline": "tout le contour",
   "length.ofOutline": "{share} du contour",
@@ -516,12 +513,14 @@ export const french: Catalogue = {
   "mark.weakest": "Limite la plus faible",
   "mark.weakestMeans": "contraste des deux couleurs",
   "mark.price": "Le prix",
+  "mark.sameEdge": "la même limite",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "non essayé",
   "matrix.own": "cette étude",
   "matrix.note": "note {number}",
   "matrix.merges": "se fond",
+  "matrix.notRanked": "non classé",
   "matrix.clearest": "le plus net de la ligne",
   "matrix.title": "Chaque changement d’une couleur",
   "matrix.ownHue": "sa propre teinte",
@@ -537,7 +536,7 @@ export const french: Catalogue = {
   "matrix.clarityToday": "Sous chaque drapeau, sa netteté ; l’original a {today}.",
   "matrix.bold": "En gras : le plus net de la ligne, plusieurs s’ils sont aussi nets.",
   "matrix.mergesNote": "« Se fond » : deux couleurs n’en font plus qu’une.",
-  "matrix.greyNote": "En gris : non classé, car un tiers ou plus du contour d’un meuble se fondrait.",
+  "matrix.greyNote": "« Non classé » : un tiers ou plus du contour d’un meuble se fondrait.",
   "matrix.dash": "Un tiret : non essayé, ou sans changement visible.",
   "matrix.partAlone": "Le changement de cette étude ne porte que sur une partie et n’y figure pas.",
   "matrix.left": "Non montré : {what}.",
@@ -761,11 +760,12 @@ export const french: Catalogue = {
   "metric.deltaE00": "Écart de couleur, ΔE00",
   "metric.hueOnly": "Seule la teinte diffère",
   "metric.tincture": "Règle de contrariété",
+  "metric.tinctureMeans": "ni métal sur métal, ni couleur sur couleur",
   "metric.yes": "oui",
   "metric.no": "non",
-  "metric.bothMetals": "deux métaux",
-  "metric.bothColours": "deux couleurs",
-  "metric.noObjection": "rien à redire",
+  "metric.bothMetals": "métal sur métal",
+  "metric.bothColours": "couleur sur couleur",
+  "metric.noObjection": "pas contraire",
 
   // move: from one value to another.
   "move.to": "à",
@@ -823,12 +823,13 @@ export const french: Catalogue = {
   "options.description": "Tout autre changement d’une couleur à côté de {title}, mesuré.",
   "options.standing": "Cette étude : {standing}",
   "options.whole": "L’original a une netteté de {clarity} : aucun changement ne peut l’accroître.",
-  "options.clearest": "Le plus net : {was} en {is}, {clarity}.",
-  "options.clearestTried": "Le plus net, essayé par l’auteur : {was} en {is}, {clarity}.",
-  "options.clearestTriedInPart": "Le plus net, essayé par l’auteur : {was} en {is} dans {part}, {clarity}.",
-  "options.clearerTried": "Plus net encore, essayé par l’auteur : {was} en {is}, {clarity}.",
+  "options.clearest": "Le plus net, {was} en {is}, atteint {clarity}.",
+  "options.clearestTried": "Le plus net, {was} en {is}, essayé par l’auteur, atteint {clarity}.",
+  "options.clearestTriedInPart":
+    "Le plus net, {was} en {is} dans {part}, essayé par l’auteur, atteint {clarity}.",
+  "options.clearerTried": "Essayé par l’auteur, {is} à la place de {was} atteint {clarity}.",
   "options.clearerTriedInPart":
-    "Plus net encore, essayé par l’auteur : {was} en {is} dans {part}, {clarity}.",
+    "Essayé par l’auteur, {is} à la place de {was} dans {part} atteint {clarity}.",
   "options.onePart": "une partie",
   "options.noneLevel": "Aucun changement n’aide ; aussi nets qu’aujourd’hui :",
   "options.noneNearest": "Aucun changement n’aide ; le plus proche :",
@@ -864,7 +865,7 @@ export const french: Catalogue = {
   "otherChange.unranked":
     "{count, plural, one {Non classé : {changes} ; un tiers ou plus du contour d’un meuble s’y fondrait.} other {Non classés : {changes} ; dans chacun, un tiers ou plus du contour d’un meuble se fondrait.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {Le plus net de {total} changements d’une couleur} one {#er en netteté sur {total} changements d’une couleur} other {#e en netteté sur {total} changements d’une couleur}}{level, plural, =0 {.} one { ; un autre est aussi net.} other { ; # autres sont aussi nets.}}",
+    "{clearer, plural, =0 {Aucun des {total} changements d’une couleur n’est plus net.} one {Sur {total} changements d’une couleur, # est plus net.} other {Sur {total} changements d’une couleur, # sont plus nets.}}",
   "otherChange.noneTried": "Aucune des couleurs n’a pu être essayée.",
   "otherChange.allMerge": "Chaque changement essayé fond un tiers ou plus du contour d’un meuble.",
   "otherChange.clear": "Le drapeau est net tel qu’il est, avec une netteté de {clarity}.",
@@ -876,7 +877,7 @@ export const french: Catalogue = {
   "otherChange.first":
     "À changer d’abord : {colour} ({share} du drapeau). Avec {best} à sa place, la netteté monte de {from} à {to}.",
   "otherChange.firstAlike":
-    "{count, plural, =2 {À changer d’abord : {colours} ou {last}. Avec {best} à la place de l’une ou de l’autre, la netteté monte de {from} à {to}.} one {À changer d’abord : {colours} ou {last}. Avec {best} à la place de l’une d’elles, la netteté monte de {from} à {to}.} other {À changer d’abord : {colours} ou {last}. Avec {best} à la place de l’une d’elles, la netteté monte de {from} à {to}.}}",
+    "{best} à la place de {colours}, ou de {last}, fait monter la netteté de {from} à {to}.",
   "otherChange.firstOfSeveral": "À changer d’abord : {colours} ou {last} ; {moves}.",
   "otherChange.shareFirst": "{colour} ({share} du drapeau)",
   "otherChange.share": "{colour} ({share})",
@@ -1018,11 +1019,10 @@ export const french: Catalogue = {
   "plate.alt": "{label} : {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was} ne font plus qu’une couleur",
-  "price.parted": "{now} se séparent, limite {grade}, contraste de {contrast}",
-  "price.falls": "{was} passe de {from} à {to}",
-  "price.fallsRenamed": "{was}, désormais {now}, passe de {from} à {to}",
-  "price.contrast": "{contrast} de contraste (limite {grade})",
+  "price.falls":
+    "{one} sur {other} n’a plus que {contrast} de contraste (limite {grade}), contre {wasContrast} avant (limite {wasGrade})",
+  "price.fallsRenamed":
+    "{newOne} sur {newOther} a {contrast} de contraste (limite {grade}), là où {one} sur {other} en avait {wasContrast} (limite {wasGrade})",
   "price.graded": "{contrast} (limite {grade})",
   "price.more": "{count, plural, one {# autre} other {# autres}}",
 
@@ -1207,8 +1207,8 @@ export const french: Catalogue = {
   // seriespage: the page of a series, and where a study stands in one.
   "seriesPage.count": "Une série : {entries}",
   "seriesPage.description": "Une série : {entries}.",
-  "seriesPage.show": "Pas à pas",
-  "seriesPage.sheet": "Pour la classe",
+  "seriesPage.show": "Montrer pas à pas",
+  "seriesPage.sheet": "Imprimer pour une classe",
   "seriesPage.vote": "Voter",
   "seriesPage.step": "Numéro {number} : {title}",
   "seriesPage.today": "Tels qu’ils sont aujourd’hui",
@@ -1544,7 +1544,8 @@ export const french: Catalogue = {
   "surveyTable.everyOrdered": "Chaque drapeau tel qu’il est, les moins nets d’abord",
   "surveyTable.captionHeads":
     "Assez grand : la moitié de ce qui doit se voir reste à cette distance, et son plus grand morceau couvre 5 minutes d’arc. Aucun emblème trouvé : le drapeau n’a que des champs.",
-  "surveyTable.choose": "Choisir",
+  "surveyTable.choose":
+    "Choisir des drapeaux pour les voir seuls, ou pour en emporter une liste d’où commencer des études ou une série.",
   "surveyTable.flag": "Drapeau",
   "surveyTable.focus": "Netteté de ce qui doit se voir",
   "surveyTable.lasts": "Assez grand jusqu’à, en hauteurs de drapeau",
@@ -1557,6 +1558,7 @@ export const french: Catalogue = {
   "surveyTable.study": "Étude : <a>{title}</a>",
   "surveyTable.named": "Désigné par les lecteurs.",
   "surveyTable.noEmblem": "aucun emblème trouvé",
+  "surveyTable.noLasts": "–",
   "surveyTable.ofContrast": "de contraste",
   "surveyTable.ofClarity": "de netteté",
   "surveyTable.or": "ou",
@@ -1602,7 +1604,7 @@ export const french: Catalogue = {
   "verdict.falls": "la netteté baisse de {before} à {now}",
   "verdict.stronger": "des limites gagnent en force au-delà du net",
   "verdict.weaker": "des limites perdent en force au-delà du net",
-  "verdict.thePrice": "le prix : {price}",
+  "verdict.thePrice": "{clause}. Le prix : {more}",
   "verdict.gains": "{count, plural, one {une limite gagne} other {# limites gagnent}}",
   "verdict.onlyShort":
     "seules des limites de moins de {part} de la longueur totale deviennent plus difficiles à voir",

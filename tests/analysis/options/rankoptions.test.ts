@@ -21,7 +21,7 @@ describe("optionsOf", () => {
     // White in place of either is clear and strong: both, whichever stands first.
     expect(report.changeFirst?.map(({ name }) => name).sort()).toEqual(["black", "red"]);
     expect(describeFirst(report, plainFormat)).toBe(
-      "Change red (19 % of the flag) or black (81 %) first: with white in place of either clarity rises from 61 % to 100 %. Most is gained where red meets black (contrast 28 % today).",
+      "White for red (19 % of the flag), or for black (81 %), lifts clarity from 61 % to 100 %. Most is gained where red meets black (contrast 28 % today).",
     );
     const vanishing = report.vanishing.map(({ replace, with: next }) => `${replace} ${next}`);
     expect(vanishing).toEqual(expect.arrayContaining(["#c8202f #141414", "#141414 #c8202f"]));

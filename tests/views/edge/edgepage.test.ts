@@ -58,8 +58,12 @@ test("a grade near the line is told of the side that has it; the length once, wi
   expect(show(near(before), near(after))?.near).toBe("Both grades are near the line");
   expect(show(near(before), near(after))?.numbers.at(-1)).toEqual({
     name: "Length",
-    before: "1.50 flag heights, 0.50 on the outline of what has to be seen",
-    after: "1.50 flag heights, 0.50 on the outline of what has to be seen",
+    before: "1.50 flag heights",
+    after: "1.50 flag heights",
+    of: [
+      "0.50 of it on the outline of what has to be seen",
+      "0.50 of it on the outline of what has to be seen",
+    ],
     isShared: true,
   });
 });

@@ -50,7 +50,7 @@ test("an entry names the price where the verdict says that there is one, and not
       linkFrom("/"),
       format,
     ).price;
-  expect(at("clearer, at a price")).toContain(fallen.names[0].join(" / ").slice(1));
+  expect(at("clearer, at a price")).toContain(fallen.names[0].join(" on ").slice(1));
   expect(at("less clear")).toBe("");
 });
 

@@ -47,7 +47,9 @@ describe("presentMatrix", () => {
         noted: [noted({}), noted({ with: "#ffffff" }), noted({ with: "#ffffff", only: "path" })],
       }),
     ).rows;
-    expect(first?.cells[1]).toMatchObject({ isBest: false, isOwn: false, unranked: undefined, notes: [2] });
+    expect(first?.cells[1]).toMatchObject({ isBest: false, isOwn: false, unranked: undefined });
+    // The first that is met on the page, and the second of the author.
+    expect(first?.cells[1]?.notes).toEqual([{ number: 1, id: "tried-2" }]);
     expect(first?.cells[0]).toMatchObject({ isBest: true, isOwn: true, notes: [] });
     expect(second?.cells[1]).toMatchObject({
       isOwn: false,
@@ -113,14 +115,14 @@ describe("presentMatrix", () => {
       "A row changes one colour of the flag, a column says into which.",
       "Under each flag its clarity; the original has 74%.",
       "Bold: the clearest of its row, more than one where several are as clear.",
-      "Grey: not ranked, as a third of a charge’s outline or more would merge.",
+      "“Not ranked”: a third of a charge’s outline or more would merge.",
       "A dash: not tried, or no change to be seen.",
     ]);
     expect(view(ranked({ matrix })).captionOfBlocks).toEqual([
-      "Each block changes one colour of the flag; over each number stands into which.",
       "Under each flag its clarity; the original has 74%.",
+      "Each block changes one colour of the flag; over each number stands into which.",
       "Bold: the clearest of its row, more than one where several are as clear.",
-      "Grey: not ranked, as a third of a charge’s outline or more would merge.",
+      "“Not ranked”: a third of a charge’s outline or more would merge.",
     ]);
     const [row] = matrix.rows;
     if (row === undefined) throw new Error("the matrix has rows");

@@ -51,7 +51,7 @@ describe("presentOptions", () => {
     expect(first).toBe(
       "Change red first (17% of the flag): with white in its place clarity rises from 74% to 99.6%.",
     );
-    expect(standing).toBe("This study: 3rd clearest of 58 changes of one colour.");
+    expect(standing).toBe("This study: 2 of 58 changes of one colour are clearer.");
   });
 
   test("each colour has its best with its equals, and both marks before and after", () => {
@@ -128,8 +128,7 @@ describe("presentOptions", () => {
       number: 1,
       change: "Red becomes navy.",
       figures: "Clarity 46%, of what has to be seen 12%",
-      verdict:
-        "Less clear: dark blue / red, now dark blue / navy, falls from contrast 25% (weak) to 3% (weak).",
+      verdict: "Less clear: navy on dark blue has contrast 3% (weak), where red on dark blue had 25% (weak).",
       note: "Too near.",
     });
     expect(one?.plate).toMatchObject({
@@ -152,12 +151,12 @@ test("where clarity is level, the number that decides the verdict stands beside 
 
 describe("presentOptionsLine", () => {
   const line = (study: StudyResult) => presentOptionsLine(study, linkFrom("/studies/a-square/"), format);
-  const third = "3rd clearest of 58 changes of one colour.";
+  const third = "2 of 58 changes of one colour are clearer.";
 
   test("names the best with its clarity, and leads to all of them", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 99.6 })];
     expect(line(ranked({}, { options, shades }))).toEqual({
-      says: `${third} Clearest is red to white: 99.6%.`,
+      says: `${third} The clearest, red to white, reaches 99.6%.`,
       address: "changes/",
     });
   });
@@ -165,7 +164,7 @@ describe("presentOptionsLine", () => {
   test("tells of what the author tried where that is clearer, and not where it is level", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 98.6 })];
     const say = (clarity: number) => line(ranked({ noted: [noted({ clarity })] }, { options, shades }))?.says;
-    expect(say(100)).toContain("Clearest is red to navy, which the author tried: 100%.");
+    expect(say(100)).toContain("The clearest, red to navy, which the author tried, reaches 100%.");
     expect(say(99.4)).not.toContain("author");
   });
 
@@ -180,7 +179,7 @@ describe("presentOptionsLine", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 98 })];
     const first = { ...ranked({}).ranking?.standing, place: 1 } as never;
     expect(line(ranked({ standing: first }, { options, shades }))?.says).toBe(
-      "Clearest of 58 changes of one colour.",
+      "None of 58 changes of one colour is clearer.",
     );
     expect(line(ranked({}, { options, shades, clarity: 100 }))?.says).toMatch(
       / The original has a clarity of 100%: no change can raise it\.$/,
@@ -193,7 +192,15 @@ describe("presentOptionsLine", () => {
   });
 });
 
-test("the author's others are files of their own, by their number", () => {
+test("the author's others are numbered as they are met: along the matrix, then what it does not have", () => {
+  const others = [noted({}), noted({ with: "#ffffff" })];
+  expect(view(ranked({ matrix, noted: others })).noted.map(({ number, id }) => [number, id])).toEqual([
+    [1, "tried-2"],
+    [2, "tried-1"],
+  ]);
+});
+
+test("the author's others are files of their own, by their own order", () => {
   const drawings = [noted({ drawing: "<svg>1</svg>" }), noted({ with: "#ffffff", drawing: "<svg>2</svg>" })];
   expect(listTriedDrawings(ranked({ noted: drawings }))).toEqual([
     { file: "tried-1-c8202f-123456.svg", drawing: "<svg>1</svg>" },

@@ -38,14 +38,16 @@ test("where it is clearer at a price, the longest edge that falls stands among t
     ["white", "black"],
     ["white", "gold"],
   ] as const;
-  const fallen = { a: "p1", b: "p2", names, length: 1, contrast: [84.4, 27], outcome: "lost" } as const;
+  const fallen = { a: "p1", b: "p9", names, length: 1, contrast: [84.4, 27], outcome: "lost" } as const;
   const merged = { ...fallen, length: 2, outcome: "merged" } as const;
-  const priced = (verdict: typeof comparison.verdict) =>
-    presentStudy(
-      { ...studyResult, comparison: { ...comparison, verdict, price: [merged, fallen] } },
+  const priced = (verdict: typeof comparison.verdict, weakestEdge = comparison.after.weakestEdge) => {
+    const after = { ...comparison.after, weakestEdge };
+    return presentStudy(
+      { ...studyResult, comparison: { ...comparison, after, verdict, price: [merged, fallen] } },
       gallery,
       format,
     ).summary[3];
+  };
   expect(priced("clearer, at a price")).toEqual({
     name: "The price",
     means: "contrast of the two colours",
@@ -53,6 +55,8 @@ test("where it is clearer at a price, the longest edge that falls stands among t
     after: "27%",
     of: ["white / black", "white / gold"],
   });
+  const same = { ...fallen, contrast: 27 };
+  expect(priced("clearer, at a price", same)?.of).toEqual(["white / black", "the same edge"]);
   expect(priced("mixed")).toBeUndefined();
 });
 

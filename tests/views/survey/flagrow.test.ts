@@ -23,7 +23,7 @@ test("an original: its study, its weakest edge, what to change", () => {
     weakest: { text: "25%", value: "24.6", swatches: [{ hex: "#12235c" }, { hex: "#c8202f", name: "red" }] },
     first: [{ hex: "#c8202f", name: "red" }],
     best: { text: "100%", value: "100", swatches: [{ name: "red" }, { hex: "#f4c430", name: "straw" }] },
-    lasts: { text: "no emblem found", value: "" },
+    lasts: { text: "–", value: "" },
   });
   expect(rows[0]?.words).toContain("a lighter square");
   expect(rows[0]?.words).toMatch(/^[\p{L}\p{N} ]+$/u);
