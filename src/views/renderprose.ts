@@ -19,6 +19,9 @@ export type FindFigure<Figure> = (asked: AskedFigure) => Figure | undefined;
 
 type Token = ReturnType<ReturnType<typeof createMarkdown>["parse"]>[number];
 
+/** Letters of typed text in a sentence that a line of a phone has room for. */
+const mostWhole = 32;
+
 const markdown = createRenderer();
 
 /** What prose may be other than that of a study. */
@@ -105,6 +108,10 @@ function createRenderer(): ReturnType<typeof createMarkdown> {
     highlight: (text) =>
       md.utils.escapeHtml(text).replace(/--[a-z][a-z-]*/g, '<span class="option">$&</span>'),
   });
+  md.renderer.rules.code_inline = (tokens, index) => {
+    const text = tokens[index]?.content ?? "";
+    return `<code${text.length > mostWhole ? ' class="long"' : ""}>${md.utils.escapeHtml(text)}</code>`;
+  };
   md.renderer.rules.image = (tokens, index) => md.utils.escapeHtml(tokens[index]?.content ?? "");
   md.renderer.rules.link_open = (tokens, index, options, _env, self) => {
     const token = tokens[index];
