@@ -296,7 +296,11 @@ export const arabic: Catalogue = {
   "flagPage.proposal": "الاقتراح {number}",
   "flagPage.weakest": "أضعف حافة {contrast}",
   "flagPage.clearest":
-    "{count, plural, zero {الاقتراح {numbers} هو الأوضح} one {الاقتراح {numbers} هو الأوضح} two {الاقتراحان {numbers} هما الأوضح} few {الاقتراحات {numbers} هي الأوضح} many {الاقتراحات {numbers} هي الأوضح} other {الاقتراحات {numbers} هي الأوضح}}: يرتفع الوضوح من {before} إلى {after}.",
+    "{count, plural, zero {الاقتراح {numbers} هو الأوضح} one {الاقتراح {numbers} هو الأوضح} two {الاقتراحان {numbers} هما الأوضح} few {الاقتراحات {numbers} هي الأوضح} many {الاقتراحات {numbers} هي الأوضح} other {الاقتراحات {numbers} هي الأوضح}}{priced, select, yes {، بثمن} other {}}: يرتفع الوضوح من {before} إلى {after}.",
+  "flagPage.clearerOfTwo":
+    "كلاهما أوضح بثمن، والاقتراح {numbers} هو الأوضح: من {before} إلى {after}، مقابل {next}.",
+  "flagPage.clearestOfPriced":
+    "كل الاقتراحات المعروضة هنا أوضح بثمن، والاقتراح {numbers} هو الأوضح: من {before} إلى {after}، والذي يليه {next}.",
   "flagPage.noneClearer": "ليس بين الاقتراحات ما هو أوضح من الأصل: وضوحه {before}.",
   "flagPage.all": "كل الاقتراحات",
   "flagPage.pairs": "اثنان جنبًا إلى جنب: <list></list>",

@@ -310,7 +310,11 @@ export const german: Catalogue = {
   "flagPage.proposal": "Vorschlag {number}",
   "flagPage.weakest": "Schwächste Kante {contrast}",
   "flagPage.clearest":
-    "{count, plural, one {Am klarsten ist Vorschlag {numbers}} other {Am klarsten sind die Vorschläge {numbers}}}: Die Klarheit steigt von {before} auf {after}.",
+    "{count, plural, one {Am klarsten ist Vorschlag {numbers}} other {Am klarsten sind die Vorschläge {numbers}}}{priced, select, yes {, um einen Preis} other {}}: Die Klarheit steigt von {before} auf {after}.",
+  "flagPage.clearerOfTwo":
+    "Beide sind um einen Preis klarer; der klarere ist Vorschlag {numbers}: {before} auf {after}, gegenüber {next}.",
+  "flagPage.clearestOfPriced":
+    "Alle hier gezeigten sind um einen Preis klarer; am klarsten ist Vorschlag {numbers}: {before} auf {after}, der nächste {next}.",
   "flagPage.noneClearer": "Kein Vorschlag ist klarer als das Original: Seine Klarheit ist {before}.",
   "flagPage.all": "Alle Vorschläge",
   "flagPage.pairs": "Zwei nebeneinander: <list></list>",

@@ -296,7 +296,11 @@ export const spanish: Catalogue = {
   "flagPage.proposal": "Propuesta {number}",
   "flagPage.weakest": "Límite más débil {contrast}",
   "flagPage.clearest":
-    "{count, plural, one {La propuesta {numbers} es la más nítida} other {Las propuestas {numbers} son las más nítidas}}: la nitidez sube del {before} al {after}.",
+    "{count, plural, one {La propuesta {numbers} es la más nítida} other {Las propuestas {numbers} son las más nítidas}}{priced, select, yes {, a un precio} other {}}: la nitidez sube del {before} al {after}.",
+  "flagPage.clearerOfTwo":
+    "Ambas son más nítidas, a un precio; la más nítida es la propuesta {numbers}: del {before} al {after}, frente al {next}.",
+  "flagPage.clearestOfPriced":
+    "Todas las que se muestran son más nítidas, a un precio; la más nítida es la propuesta {numbers}: del {before} al {after}, la siguiente el {next}.",
   "flagPage.noneClearer": "Ninguna propuesta es más nítida que el original: su nitidez es del {before}.",
   "flagPage.all": "Todas las propuestas",
   "flagPage.pairs": "Dos lado a lado: <list></list>",

@@ -306,7 +306,11 @@ export const french: Catalogue = {
   "flagPage.proposal": "Proposition {number}",
   "flagPage.weakest": "Limite la plus faible {contrast}",
   "flagPage.clearest":
-    "{count, plural, one {La proposition {numbers} est la plus nette} other {Les propositions {numbers} sont les plus nettes}} : la netteté monte de {before} à {after}.",
+    "{count, plural, one {La proposition {numbers} est la plus nette} other {Les propositions {numbers} sont les plus nettes}}{priced, select, yes {, mais à un prix} other {}} : la netteté monte de {before} à {after}.",
+  "flagPage.clearerOfTwo":
+    "Les deux sont plus nettes, mais à un prix ; la plus nette est la proposition {numbers} : de {before} à {after}, contre {next}.",
+  "flagPage.clearestOfPriced":
+    "Toutes celles présentées ici sont plus nettes, mais à un prix ; la plus nette est la proposition {numbers} : de {before} à {after}, la suivante {next}.",
   "flagPage.noneClearer": "Aucune proposition n’est plus nette que l’original : sa netteté est de {before}.",
   "flagPage.all": "Toutes les propositions",
   "flagPage.pairs": "Deux côte à côte : <list></list>",
