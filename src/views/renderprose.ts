@@ -32,6 +32,8 @@ export interface ProseKind<Figure> {
   readonly findDrawing?: (asked: AskedDrawing) => Figure | undefined;
   /** The highest heading an author may use; 3 unless told otherwise: above it stand the page's title and the section's. */
   readonly topHeading?: number;
+  /** Is told each heading of that level, and returns its anchor; none has one unless told otherwise. */
+  readonly nameSection?: (text: string) => string;
 }
 
 /**
@@ -41,11 +43,15 @@ export interface ProseKind<Figure> {
 export function renderProse<Figure>(
   body: string,
   findFigure: FindFigure<Figure>,
-  { findStudy, findDrawing, topHeading = 3 }: ProseKind<Figure> = {},
+  { findStudy, findDrawing, topHeading = 3, nameSection }: ProseKind<Figure> = {},
 ): readonly ProseBlock<Figure>[] {
   const env = {};
   const tokens = markdown.parse(body, env);
   setHeadings(tokens, topHeading);
+  for (const [at, token] of tokens.entries()) {
+    if (token.type !== "heading_open" || token.tag !== `h${topHeading}` || !nameSection) continue;
+    token.attrSet("id", nameSection(readToken(tokens[at + 1] as Token)));
+  }
   const blocks: ProseBlock<Figure>[] = [];
   let run: Token[] = [];
   let figures = 0;
