@@ -458,6 +458,9 @@ export const french: Catalogue = {
   "maker.toStudy": "L’étude",
   "maker.outline": "{name} : le nouveau dessin, au trait",
   "maker.proportions": "Hauteur sur largeur <number>{proportions}</number>. Guindant à gauche.",
+  "maker.unofficial":
+    "Cette galerie le note comme adopté ; le nouveau dessin reste une étude non officielle.",
+  "maker.unofficialBy": "{society} le note comme adopté ; le nouveau dessin reste une étude non officielle.",
   "maker.built": "Construction",
   "maker.shape": "Forme",
   "maker.fromHoist": "Du guindant",
@@ -942,11 +945,12 @@ export const french: Catalogue = {
   "part.files": "Les deux fichiers",
   "part.drawing":
     "Le drapeau tel qu’il est, dessiné en SVG, 512 Ko au plus. Les images en pixels et les photographies ne peuvent être recolorées.",
+  "part.textFile": "Du texte simple : ce qui change, et pourquoi.",
   "part.study":
-    "Du texte simple. Entre les deux lignes de tirets viennent le titre, la couleur remplacée et celle qui prend sa place ; en dessous, vos raisons.",
+    "Entre les deux lignes de tirets viennent le titre, la couleur remplacée et celle qui prend sa place ; en dessous, vos raisons.",
   "part.credit":
     "Si le dessin n’est pas de vous, dites de qui il est et sous quelle licence, par une ligne comme celle-ci, au-dessus de la seconde ligne de tirets :",
-  "part.template": "Un texte pour commencer",
+  "part.template": "Le texte",
   "part.sampleTitle": "Une roue plus claire",
   "part.sampleFlag": "Le drapeau du bac",
   "part.sampleWhy": "Pourquoi ce changement, ce qu’on ne voyait pas auparavant, et ce qu’il coûte.",
@@ -1173,7 +1177,7 @@ export const french: Catalogue = {
   "rules.description":
     "Ce que signifie chaque message sur une étude ou un dessin, avec un exemple fautif et un exemple juste.",
   "rules.lede":
-    "Chaque message sur une étude finit par le nom de sa règle. Voici {count, plural, one {la # règle} other {les # règles}} : ce que chacune signifie, pourquoi elle existe, et un exemple fautif à côté d’un juste. Elles sont en anglais, comme les messages.",
+    "Quand on vérifie une étude, chaque défaut est signalé avec le nom d’une règle. Voici {count, plural, one {la # règle} other {les # règles}} : ce que chacune signifie, pourquoi elle existe, et un exemple fautif à côté d’un juste. Elles sont en anglais, comme les messages.",
   "rules.note":
     "Chacune est une erreur, qui tient l’étude hors de la galerie jusqu’à correction, sauf si elle est marquée comme avertissement, qui l’y laisse. Les exemples encadrés sont ce qu’on tape, et ont été essayés : le fautif enfreint sa règle et aucune autre, le juste aucune.",
   "rules.find": "Chercher des règles par ces mots",

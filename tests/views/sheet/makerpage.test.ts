@@ -13,7 +13,7 @@ test("only what is adopted has one, below its study", () => {
     expect(presentMaker({ ...studyResult, study: other }, gallery, format)).toEqual([]);
   }
   expect([page?.folder, page?.back]).toEqual(["studies/a-square/maker", "../"]);
-  expect([page?.flag.src, page?.outline.src]).toEqual(["../redesign.svg", "../outline-redesign.png"]);
+  expect([page?.flag.src, page?.outline.src]).toEqual(["../redesign.svg", "../outline-redesign.webp"]);
   expect(page?.drawing).toEqual({ address: "../redesign.svg", file: "a-square-redesign.svg" });
   expect(page?.foot).toBe("Flags of the Sound · https://flags.example/sound/studies/a-square/");
 });
