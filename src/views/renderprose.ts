@@ -19,6 +19,9 @@ export type FindFigure<Figure> = (asked: AskedFigure) => Figure | undefined;
 
 type Token = ReturnType<ReturnType<typeof createMarkdown>["parse"]>[number];
 
+/** Letters of typed text in a sentence that a line of a phone has room for. */
+const mostWhole = 32;
+
 const markdown = createRenderer();
 
 /** What prose may be other than that of a study. */
@@ -29,6 +32,8 @@ export interface ProseKind<Figure> {
   readonly findDrawing?: (asked: AskedDrawing) => Figure | undefined;
   /** The highest heading an author may use; 3 unless told otherwise: above it stand the page's title and the section's. */
   readonly topHeading?: number;
+  /** Is told each heading of that level, and returns its anchor; none has one unless told otherwise. */
+  readonly nameSection?: (text: string) => string;
 }
 
 /**
@@ -38,11 +43,15 @@ export interface ProseKind<Figure> {
 export function renderProse<Figure>(
   body: string,
   findFigure: FindFigure<Figure>,
-  { findStudy, findDrawing, topHeading = 3 }: ProseKind<Figure> = {},
+  { findStudy, findDrawing, topHeading = 3, nameSection }: ProseKind<Figure> = {},
 ): readonly ProseBlock<Figure>[] {
   const env = {};
   const tokens = markdown.parse(body, env);
   setHeadings(tokens, topHeading);
+  for (const [at, token] of tokens.entries()) {
+    if (token.type !== "heading_open" || token.tag !== `h${topHeading}` || !nameSection) continue;
+    token.attrSet("id", nameSection(readToken(tokens[at + 1] as Token)));
+  }
   const blocks: ProseBlock<Figure>[] = [];
   let run: Token[] = [];
   let figures = 0;
@@ -105,6 +114,10 @@ function createRenderer(): ReturnType<typeof createMarkdown> {
     highlight: (text) =>
       md.utils.escapeHtml(text).replace(/--[a-z][a-z-]*/g, '<span class="option">$&</span>'),
   });
+  md.renderer.rules.code_inline = (tokens, index) => {
+    const text = tokens[index]?.content ?? "";
+    return `<code${text.length > mostWhole ? ' class="long"' : ""}>${md.utils.escapeHtml(text)}</code>`;
+  };
   md.renderer.rules.image = (tokens, index) => md.utils.escapeHtml(tokens[index]?.content ?? "");
   md.renderer.rules.link_open = (tokens, index, options, _env, self) => {
     const token = tokens[index];

@@ -14,9 +14,9 @@ export function describeRival(count: number, { say }: Format): string {
   return say("proposal.oneOf", { count });
 }
 
-/** Says which of several is the clearest, in whole percent; nothing of one alone, and of a flag without edges. */
+/** Says which of several is the clearest, in whole percent, and whether it has a price; nothing of one alone, and of a flag without edges. */
 export function describeClearest(
-  rivals: readonly (Pick<Comparison, "clarity"> & { readonly number: string })[],
+  rivals: readonly (Pick<Comparison, "clarity" | "verdict"> & { readonly number: string })[],
   { say, percent, list }: Format,
 ): string | undefined {
   const before = rivals[0]?.clarity[0] ?? null;
@@ -26,5 +26,16 @@ export function describeClearest(
   if (most <= before || values.before === values.after) return say("flagPage.noneClearer", values);
   const clearest = rivals.filter(({ clarity }) => percent(clarity[1]) === values.after);
   const numbers = list(clearest.map(({ number }) => number));
-  return say("flagPage.clearest", { ...values, count: clearest.length, numbers });
+  if (clearest.length === 1 && rivals.every(isPriced)) {
+    const others = rivals.filter((rival) => rival !== clearest[0]);
+    const next = percent(Math.max(...others.map(({ clarity }) => clarity[1] ?? 0)));
+    const id = rivals.length === 2 ? "flagPage.clearerOfTwo" : "flagPage.clearestOfPriced";
+    return say(id, { ...values, numbers, next });
+  }
+  const priced = clearest.every(isPriced) ? "yes" : "no";
+  return say("flagPage.clearest", { ...values, count: clearest.length, numbers, priced });
+}
+
+function isPriced({ verdict }: Pick<Comparison, "verdict">): boolean {
+  return verdict === "clearer, at a price";
 }

@@ -165,7 +165,7 @@ if (all) {
     for (const [index, form] of questions.entries()) form.hidden = index !== at;
     ballot.hidden = !isEnd;
     if (isEnd) showBallot();
-    back.disabled = at === 0;
+    back.hidden = at === 0;
     next.hidden = isEnd;
     all.querySelector(".vote-how").hidden = at > 0;
     next.textContent = at === questions.length - 1 ? ballot.querySelector("h2").textContent : nextWord;

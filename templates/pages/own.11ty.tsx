@@ -18,7 +18,6 @@ export const data = {
 export const render = pageOf(Own);
 
 function Own({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
-  const say = useSay();
   return (
     <Document frame={own.frame} layout="own">
       <article>
@@ -46,19 +45,7 @@ function Own({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
               ),
             )}
           </div>
-          {own.beside.length > 0 && (
-            <nav class="own-beside" aria-label={say("ownPage.beside")}>
-              <ul>
-                {own.beside.map(({ title, address, isHere }) => (
-                  <li key={address}>
-                    <a href={address} aria-current={isHere ? "page" : undefined}>
-                      {title}
-                    </a>
-                  </li>
-                ))}
-              </ul>
-            </nav>
-          )}
+          {own.beside.length > 0 && <Beside own={own} />}
         </div>
         {own.below.length > 0 && (
           <div class="own-below">
@@ -78,6 +65,42 @@ function Own({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
         )}
       </article>
     </Document>
+  );
+}
+
+/** All pages that lie beside this one, and among them the sections of this one. */
+function Beside({ own: { beside, sections } }: { own: OwnPage }): JSX.Element {
+  const say = useSay();
+  return (
+    <nav class="own-beside" aria-label={say("ownPage.beside")}>
+      {beside.map(({ group, ways }) => (
+        <div key={group}>
+          {group && <p class="quiet">{group}</p>}
+          <ul>
+            {ways.map(({ title, address, isHere }) => (
+              <li key={address}>
+                <a href={address} aria-current={isHere ? "page" : undefined}>
+                  {title}
+                </a>
+                {isHere && sections.length > 0 && <Sections sections={sections} />}
+              </li>
+            ))}
+          </ul>
+        </div>
+      ))}
+    </nav>
+  );
+}
+
+function Sections({ sections }: Pick<OwnPage, "sections">): JSX.Element {
+  return (
+    <ul>
+      {sections.map(({ title, address }) => (
+        <li key={address}>
+          <a href={address}>{title}</a>
+        </li>
+      ))}
+    </ul>
   );
 }
 

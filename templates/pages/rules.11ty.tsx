@@ -38,7 +38,7 @@ function Rules({ site: { rules } }: { site: SiteView }): JSX.Element {
         <details key={chapter.id} class="rules-chapter">
           <summary>
             <h2 id={chapter.id} {...rules.english}>
-              {chapter.heading}
+              {/\.\w+$/.test(chapter.heading) ? <code>{chapter.heading}</code> : chapter.heading}
             </h2>
             <span class="quiet">{chapter.count}</span>
           </summary>

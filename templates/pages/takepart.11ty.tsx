@@ -52,19 +52,20 @@ function TakePart({ part }: { part: TakePartPage }): JSX.Element {
           <dt>
             <code>study.md</code>
           </dt>
-          <dd>{say("part.study")}</dd>
+          <dd>{say("part.textFile")}</dd>
         </dl>
-        <p>{say("part.credit")}</p>
-        <pre dir="ltr" tabindex={0}>
-          <code>{creditLine}</code>
-        </pre>
       </section>
       <section class="part-template" aria-labelledby="template">
         <h2 id="template">{say("part.template")}</h2>
+        <p>{say("part.study")}</p>
         <pre dir="ltr" tabindex={0}>
           <code>{sample}</code>
         </pre>
         <p class="part-unscripted">{say("part.unscripted")}</p>
+        <p>{say("part.credit")}</p>
+        <pre dir="ltr" tabindex={0}>
+          <code>{creditLine}</code>
+        </pre>
       </section>
       <section aria-labelledby="send">
         <h2 id="send">{say("part.send")}</h2>

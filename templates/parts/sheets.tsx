@@ -156,21 +156,20 @@ function Handout({ study }: { study: SheetStudy }): JSX.Element {
       </p>
       <h3>{say("sheet.questions")}</h3>
       <ol class="sheets-questions">
-        {study.questions.map(({ ask }) => (
+        {study.questions.map(({ ask }, index) => (
           <li key={ask}>
             <p>{ask}</p>
+            {ruler && index === 1 && (
+              <div class="sheets-ruler">
+                <RulerScale ruler={ruler} />
+                <p class="quiet">{ruler.scale}</p>
+              </div>
+            )}
             <span class="sheets-line" />
           </li>
         ))}
       </ol>
-      {ruler ? (
-        <div class="sheets-ruler">
-          <RulerScale ruler={ruler} />
-          <p class="quiet">{ruler.scale}</p>
-        </div>
-      ) : (
-        <p class="quiet">{say("sheet.noRuler")}</p>
-      )}
+      {!ruler && <p class="quiet">{say("sheet.noRuler")}</p>}
       <div class="sheets-hatched">
         <div class="pair">
           {study.hatched.map((plate) => (

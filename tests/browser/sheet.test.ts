@@ -81,6 +81,8 @@ test("a phone shows all of it without a script, and no rule of accessibility is 
     // The class gets the questions, the teacher the answers.
     const marks = (sheet: string) => page.locator(`${sheet} .ruler-track > circle`).count();
     expect([await marks("#handout"), await marks("#worksheet"), await marks("#answers")]).toEqual([0, 0, 6]);
+    // The scale stands where it is asked for.
+    expect(await page.locator("#handout li:nth-child(2) .sheets-ruler").count()).toBe(1);
     const pictures = page.locator(".sheets-picture");
     expect(
       await pictures.evaluateAll((all) => all.map((one) => (one as HTMLImageElement).naturalWidth)),

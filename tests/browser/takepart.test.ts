@@ -198,7 +198,7 @@ test("a change shows before and after with their contrasts; a broken or large fi
 test("without a script the page has the files, a text to copy, and the letter; its script is small and nowhere else", async () => {
   await open({ javaScriptEnabled: false }, async (page) => {
     expect(await page.locator(".part-bench:visible").count()).toBe(0);
-    expect(await page.locator(".part-template pre").textContent()).toMatch(/^---\ntitle: .*\n---\n/s);
+    expect(await page.locator(".part-template pre").first().textContent()).toMatch(/^---\ntitle: .*\n---\n/s);
     expect(await page.locator(".part-send").getAttribute("href")).toMatch(/^mailto:.*original\.svg/);
     expect(await page.locator("form").count()).toBe(0);
     expect(await page.locator(".foot a[href$='take-part/'], .foot a[href$='./']").count()).toBe(1);

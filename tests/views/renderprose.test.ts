@@ -127,3 +127,10 @@ test("a drawing is shown where drawings are, and nowhere else", () => {
   expect(renderProse(body, () => "none", { findDrawing })).toEqual([{ kind: "figure", figure: "a.svg A" }]);
   expect(renderProse(body, () => "none")).toEqual([]);
 });
+
+test("typed text that no line of a phone has room for may be broken", () => {
+  const typed = (letters: number) => "x".repeat(letters);
+  expect(htmlOf(`Type \`${typed(32)}\`, then \`${typed(33)}\`.`)).toBe(
+    `<p>Type <code>${typed(32)}</code>, then <code class="long">${typed(33)}</code>.</p>`,
+  );
+});

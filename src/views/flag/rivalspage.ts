@@ -136,7 +136,7 @@ function presentOne(
     title: flag.name,
     count: capitalise(count),
     lead: describeClearest(
-      chosen.map(({ result: { comparison }, number }) => ({ number, clarity: comparison.clarity })),
+      chosen.map(({ result: { comparison }, number }) => ({ ...comparison, number })),
       format,
     ),
     nominated,

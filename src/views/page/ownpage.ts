@@ -5,6 +5,7 @@ import { placeDrawing } from "../../content/page/pagedrawing.ts";
 import { type Page, parentOf } from "../../content/page/pagefile.ts";
 import type { AskedDrawing } from "../../content/study/figurekind.ts";
 import { findStudyLines } from "../../content/study/prosecheck.ts";
+import { slugOf } from "../../words/addressslug.ts";
 import type { Format } from "../../words/format.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type Card, presentCard } from "../front/card.ts";
@@ -25,12 +26,11 @@ export interface OwnPage {
   /** HTML that we wrote, studies and drawings. */
   readonly blocks: readonly ProseBlock<PageFigure>[];
   /** The pages below it, each with its first sentence, under their headings; those without one have none. */
-  readonly below: readonly {
-    readonly group: string | undefined;
-    readonly ways: readonly (Way & { readonly summary: string })[];
-  }[];
-  /** All pages below the same page, this one among them; none of a page that lies in no folder, or alone in one. */
-  readonly beside: readonly (Way & { readonly isHere: boolean })[];
+  readonly below: readonly Group<Way & { readonly summary: string }>[];
+  /** All pages below the same page, this one among them, under the same headings; none of a page that lies in no folder, or alone in one. */
+  readonly beside: readonly Group<Way & { readonly isHere: boolean }>[];
+  /** The ways to the sections of its text. */
+  readonly sections: readonly Way[];
   readonly next: Way | undefined;
 }
 
@@ -42,6 +42,11 @@ export type PageFigure =
 interface Way {
   readonly title: string;
   readonly address: string;
+}
+
+interface Group<OneWay> {
+  readonly group: string | undefined;
+  readonly ways: readonly OneWay[];
 }
 
 /** Highest heading in the text: the title of the page alone stands above it. */
@@ -63,6 +68,14 @@ export function presentPages(result: GalleryResult, format: Format): readonly Ow
     const parent = parentOf(page.path);
     const beside = parent === undefined ? [] : pages.filter((other) => parentOf(other.path) === parent);
     const next = beside[beside.indexOf(page) + 1];
+    const sections: Way[] = [];
+    const nameSection = (text: string) => {
+      const slug = `at-${slugOf(text)}`;
+      const same = sections.filter(({ address }) => address.replace(/\.\d+$/, "") === `#${slug}`).length;
+      const anchor = same === 0 ? slug : `${slug}.${same + 1}`;
+      sections.push({ title: text, address: `#${anchor}` });
+      return anchor;
+    };
     return {
       folder: page.path,
       frame: frameOf(
@@ -75,16 +88,17 @@ export function presentPages(result: GalleryResult, format: Format): readonly Ow
       ),
       title: page.title,
       above: listAbove(page.path, pages, link),
-      blocks: renderProse(page.body, () => undefined, { findStudy, findDrawing, topHeading }),
-      below: listWays(
+      blocks: renderProse(page.body, () => undefined, { findStudy, findDrawing, topHeading, nameSection }),
+      sections,
+      below: listBelow(
         pages.filter((other) => parentOf(other.path) === page.path),
         link,
         gallery.language,
       ),
-      beside:
-        beside.length === 1
-          ? []
-          : beside.map((other) => ({ ...presentWay(other, link), isHere: other === page })),
+      beside: groupPages(beside.length === 1 ? [] : beside, (other) => ({
+        ...presentWay(other, link),
+        isHere: other === page,
+      })),
       next: next && presentWay(next, link),
     };
   });
@@ -129,8 +143,9 @@ function presentRest(result: GalleryResult, format: Format): readonly OwnPage[] 
       title,
       above: [],
       blocks: [],
-      below: listWays(rest, linkFrom(path), gallery.language),
+      below: listBelow(rest, linkFrom(path), gallery.language),
       beside: [],
+      sections: [],
       next: undefined,
     },
   ];
@@ -156,13 +171,18 @@ function listAbove(path: string, pages: readonly Page[], link: Linker): readonly
   return [...listAbove(parent, pages, link), ...(page === undefined ? [] : [presentWay(page, link)])];
 }
 
+function listBelow(pages: readonly Page[], link: Linker, language: string): OwnPage["below"] {
+  return groupPages(pages, (page) => ({ ...presentWay(page, link), summary: summaryOf(page, language) }));
+}
+
 /** Groups in the order of their first pages. */
-function listWays(pages: readonly Page[], link: Linker, language: string): OwnPage["below"] {
+function groupPages<OneWay>(
+  pages: readonly Page[],
+  present: (page: Page) => OneWay,
+): readonly Group<OneWay>[] {
   return [...new Set(pages.map(({ group }) => group))].map((group) => ({
     group,
-    ways: pages
-      .filter((page) => page.group === group)
-      .map((page) => ({ ...presentWay(page, link), summary: summaryOf(page, language) })),
+    ways: pages.filter((page) => page.group === group).map(present),
   }));
 }
 

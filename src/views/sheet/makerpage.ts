@@ -78,7 +78,9 @@ export function presentMaker(result: StudyResult, gallery: Gallery, format: Form
   const home = formatStudyPath(study.slug);
   const link = linkFrom(path);
   const title = formatTitle(study, format);
-  const { unofficial, decision } = presentNotes(result, gallery, link, home, format);
+  const { decision } = presentNotes(result, gallery, link, home, format);
+  const { society } = gallery;
+  const unofficial = society === undefined ? say("maker.unofficial") : say("maker.unofficialBy", { society });
   const name = study.flag ?? study.title;
   const [, flag] = presentPair(result, link, format);
   const description = `${say("maker.description")} ${unofficial}`;

@@ -123,7 +123,10 @@ function presentOne(
       address: link(kind === "tags" ? "/tags/" : "/authors/"),
     },
     name: shelf.name,
-    count: countStudies(shelf.results.length, format),
+    count:
+      kind === "decisions"
+        ? format.say("shelf.decisionCount", { count: shelf.results.length })
+        : countStudies(shelf.results.length, format),
     cards: page.items.map((result) => {
       const card = presentCard(result, link, format);
       const { decision, status } = result.study;

@@ -296,7 +296,11 @@ export const arabic: Catalogue = {
   "flagPage.proposal": "الاقتراح {number}",
   "flagPage.weakest": "أضعف حافة {contrast}",
   "flagPage.clearest":
-    "{count, plural, zero {الاقتراح {numbers} هو الأوضح} one {الاقتراح {numbers} هو الأوضح} two {الاقتراحان {numbers} هما الأوضح} few {الاقتراحات {numbers} هي الأوضح} many {الاقتراحات {numbers} هي الأوضح} other {الاقتراحات {numbers} هي الأوضح}}: يرتفع الوضوح من {before} إلى {after}.",
+    "{count, plural, zero {الاقتراح {numbers} هو الأوضح} one {الاقتراح {numbers} هو الأوضح} two {الاقتراحان {numbers} هما الأوضح} few {الاقتراحات {numbers} هي الأوضح} many {الاقتراحات {numbers} هي الأوضح} other {الاقتراحات {numbers} هي الأوضح}}{priced, select, yes {، بثمن} other {}}: يرتفع الوضوح من {before} إلى {after}.",
+  "flagPage.clearerOfTwo":
+    "كلاهما أوضح بثمن، والاقتراح {numbers} هو الأوضح: من {before} إلى {after}، مقابل {next}.",
+  "flagPage.clearestOfPriced":
+    "كل الاقتراحات المعروضة هنا أوضح بثمن، والاقتراح {numbers} هو الأوضح: من {before} إلى {after}، والذي يليه {next}.",
   "flagPage.noneClearer": "ليس بين الاقتراحات ما هو أوضح من الأصل: وضوحه {before}.",
   "flagPage.all": "كل الاقتراحات",
   "flagPage.pairs": "اثنان جنبًا إلى جنب: <list></list>",
@@ -440,6 +444,8 @@ export const arabic: Catalogue = {
   "maker.toStudy": "الدراسة",
   "maker.outline": "{name}: التصميم الجديد بالخطوط",
   "maker.proportions": "الارتفاع إلى العرض <number>{proportions}</number>. جهة السارية إلى اليسار.",
+  "maker.unofficial": "هذا المعرض يسجله معتمدًا، والتصميم الجديد ما زال دراسة غير رسمية.",
+  "maker.unofficialBy": "سُجّل معتمدًا لدى {society}، والتصميم الجديد ما زال دراسة غير رسمية.",
   "maker.built": "البناء",
   "maker.shape": "الشكل",
   "maker.fromHoist": "من السارية",
@@ -904,10 +910,10 @@ export const arabic: Catalogue = {
   "part.files": "الملفان",
   "part.drawing":
     "العلم كما هو، مرسومًا بصيغة SVG، بحجم 512 كيلوبايت على الأكثر. لا يمكن إعادة تلوين الصور النقطية ولا الصور الفوتوغرافية.",
-  "part.study":
-    "نص عادي. بين سطري الشرطات العنوان، واللون الذي يُستبدل، واللون الذي يحل محله؛ وتحتهما أسبابك.",
+  "part.textFile": "نص عادي: ما الذي يتغير، ولماذا.",
+  "part.study": "بين سطري الشرطات العنوان، واللون الذي يُستبدل، واللون الذي يحل محله؛ وتحتهما أسبابك.",
   "part.credit": "إن لم يكن الرسم لك فاذكر صاحبه ورخصته، في سطر كهذا فوق سطر الشرطات الثاني:",
-  "part.template": "نص للبدء به",
+  "part.template": "النص",
   "part.sampleTitle": "عجلة أفتح",
   "part.sampleFlag": "علم العبّارة",
   "part.sampleWhy": "لماذا هذا التغيير، وما الذي لم يكن يُرى قبله، وما ثمنه.",
@@ -1125,7 +1131,7 @@ export const arabic: Catalogue = {
   "rules.title": "قواعد الدراسات والرسوم",
   "rules.description": "معنى كل رسالة عن دراسة أو رسم، مع مثال خاطئ ومثال صحيح.",
   "rules.lede":
-    "تنتهي كل رسالة عن دراسة باسم قاعدتها. القواعد كلها هنا، {count, plural, zero {لا قواعد} one {قاعدة واحدة} two {قاعدتان} few {# قواعد} many {# قاعدة} other {# قاعدة}}: معنى كل منها، وسبب وجودها، ومثال خاطئ إلى جانب مثال صحيح.",
+    "عند فحص دراسة يُبلَّغ عن كل خطأ باسم قاعدة. القواعد كلها هنا، {count, plural, zero {لا قواعد} one {قاعدة واحدة} two {قاعدتان} few {# قواعد} many {# قاعدة} other {# قاعدة}}: معنى كل منها، وسبب وجودها، ومثال خاطئ إلى جانب مثال صحيح.",
   "rules.note":
     "كل قاعدة خطأ يُبعد الدراسة عن المعرض حتى يُصلح، ما لم توسم بأنها تحذير، فتبقى. والأمثلة في الإطار هي ما يُكتب، وقد جُرّبت: الخاطئ يستدعي قاعدته وحدها، والصحيح لا يستدعي شيئًا.",
   "rules.find": "ابحث عن قواعد فيها هذه الكلمات",

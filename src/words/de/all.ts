@@ -310,7 +310,11 @@ export const german: Catalogue = {
   "flagPage.proposal": "Vorschlag {number}",
   "flagPage.weakest": "Schwächste Kante {contrast}",
   "flagPage.clearest":
-    "{count, plural, one {Am klarsten ist Vorschlag {numbers}} other {Am klarsten sind die Vorschläge {numbers}}}: Die Klarheit steigt von {before} auf {after}.",
+    "{count, plural, one {Am klarsten ist Vorschlag {numbers}} other {Am klarsten sind die Vorschläge {numbers}}}{priced, select, yes {, um einen Preis} other {}}: Die Klarheit steigt von {before} auf {after}.",
+  "flagPage.clearerOfTwo":
+    "Beide sind um einen Preis klarer; der klarere ist Vorschlag {numbers}: {before} auf {after}, gegenüber {next}.",
+  "flagPage.clearestOfPriced":
+    "Alle hier gezeigten sind um einen Preis klarer; am klarsten ist Vorschlag {numbers}: {before} auf {after}, der nächste {next}.",
   "flagPage.noneClearer": "Kein Vorschlag ist klarer als das Original: Seine Klarheit ist {before}.",
   "flagPage.all": "Alle Vorschläge",
   "flagPage.pairs": "Zwei nebeneinander: <list></list>",
@@ -452,6 +456,9 @@ export const german: Catalogue = {
   "maker.toStudy": "Zur Studie",
   "maker.outline": "Der Neuentwurf in Umrissen: {name}",
   "maker.proportions": "Höhe zu Breite <number>{proportions}</number>. Liek links.",
+  "maker.unofficial":
+    "Diese Galerie führt den Neuentwurf als angenommen; er bleibt eine inoffizielle Studie.",
+  "maker.unofficialBy": "{society} führt den Neuentwurf als angenommen; er bleibt eine inoffizielle Studie.",
   "maker.built": "Konstruktion",
   "maker.shape": "Form",
   "maker.fromHoist": "Vom Liek",
@@ -935,11 +942,12 @@ export const german: Catalogue = {
   "part.files": "Die zwei Dateien",
   "part.drawing":
     "Die Flagge, wie sie ist, als SVG gezeichnet, höchstens 512 KB. Pixelbilder und Fotografien lassen sich nicht umfärben.",
+  "part.textFile": "Reiner Text: was sich ändert, und warum.",
   "part.study":
-    "Reiner Text. Zwischen den beiden Zeilen aus Bindestrichen stehen der Titel, die Farbe, die ersetzt wird, und die Farbe, die an ihre Stelle tritt; darunter die Gründe.",
+    "Zwischen den beiden Zeilen aus Bindestrichen stehen der Titel, die Farbe, die ersetzt wird, und die Farbe, die an ihre Stelle tritt; darunter die Gründe.",
   "part.credit":
     "Ist die Zeichnung von jemand anderem, steht über der zweiten Zeile aus Bindestrichen, von wem sie ist und unter welcher Lizenz, so:",
-  "part.template": "Ein Text zum Anfangen",
+  "part.template": "Der Text der Studie",
   "part.sampleTitle": "Ein helleres Rad",
   "part.sampleFlag": "Die Flagge der Fähre",
   "part.sampleWhy": "Warum diese Änderung: was vorher nicht zu sehen war, und was sie kostet.",
@@ -1168,7 +1176,7 @@ export const german: Catalogue = {
   "rules.description":
     "Was jede Meldung zu einer Studie oder Zeichnung bedeutet, mit einem falschen und einem richtigen Beispiel.",
   "rules.lede":
-    "Jede Meldung zu einer Studie endet mit dem Namen ihrer Regel. Hier {count, plural, one {ist die # Regel} other {sind alle # Regeln}}: was jede bedeutet, warum es sie gibt, und ein falsches Beispiel neben einem richtigen. Sie sind auf Englisch, wie die Meldungen.",
+    "Beim Prüfen einer Studie wird jeder Fehler mit dem Namen einer Regel gemeldet. Hier {count, plural, one {ist die # Regel} other {sind alle # Regeln}}: was jede bedeutet, warum es sie gibt, und ein falsches Beispiel neben einem richtigen. Sie sind auf Englisch, wie die Meldungen.",
   "rules.note":
     "Jede ist ein Fehler, der die Studie aus der Galerie hält, bis er behoben ist, sofern sie nicht als Warnung vermerkt ist, mit der sie bleibt. Beispiele im Rahmen sind, was man tippt, und erprobt: Das falsche verletzt seine Regel und keine andere, das richtige keine.",
   "rules.find": "Regeln mit diesen Wörtern suchen",

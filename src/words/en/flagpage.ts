@@ -12,7 +12,12 @@ export const flagPage = {
   "flagPage.weakest": "Weakest edge {contrast}",
   /** What leads: one, or several that are level. `numbers`: a list. */
   "flagPage.clearest":
-    "{count, plural, one {Proposal {numbers} is} other {Proposals {numbers} are}} the clearest: clarity rises from {before} to {after}.",
+    "{count, plural, one {Proposal {numbers} is} other {Proposals {numbers} are}} the clearest{priced, select, yes {, at a price} other {}}: clarity rises from {before} to {after}.",
+  /** The same where each, two or more, is clearer at a price; `next`: the clarity of the second. */
+  "flagPage.clearerOfTwo":
+    "Both are clearer at a price; proposal {numbers} is the clearer: {before} to {after}, against {next}.",
+  "flagPage.clearestOfPriced":
+    "All shown here are clearer at a price; proposal {numbers} is the clearest: {before} to {after}, the next {next}.",
   "flagPage.noneClearer": "No proposal is clearer than the original: its clarity is {before}.",
   /** A way. */
   "flagPage.all": "All proposals",

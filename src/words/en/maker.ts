@@ -13,6 +13,9 @@ export const maker = {
   /** In place of the picture. */
   "maker.outline": "The redesign of {name} in outlines",
   "maker.proportions": "Height to width <number>{proportions}</number>. Hoist on the left.",
+  /** Under the decision. */
+  "maker.unofficial": "This gallery records it as adopted; the redesign is still an unofficial study.",
+  "maker.unofficialBy": "{society} records it as adopted; the redesign is still an unofficial study.",
   "maker.built": "Construction",
   /** Heads of the table of shapes: how far each is from the flag’s hoist and from its upper edge. */
   "maker.shape": "Shape",

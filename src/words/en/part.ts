@@ -12,12 +12,14 @@ export const part = {
   /** What is said of each file, whose name stands above it. */
   "part.drawing":
     "The flag as it is, drawn in SVG, 512 KB at most. Pictures of pixels and photographs cannot be recoloured.",
+  "part.textFile": "Plain text: what changes, and why.",
+  /** Over a text to be filled in: what stands where in it. */
   "part.study":
-    "Plain text. Between the two lines of hyphens stand the title, the colour that is replaced and the colour that takes its place; under them, your reasons.",
+    "Between the two lines of hyphens stand the title, the colour that is replaced and the colour that takes its place; under them, your reasons.",
   /** Before a line of a file. */
   "part.credit":
     "If the drawing is not yours, say whose it is and under which licence, in a line like this above the second line of hyphens:",
-  "part.template": "A text to begin with",
+  "part.template": "The text",
   /** A study to be filled in: its title and the flag’s name, neither with a colon in it, and its text. */
   "part.sampleTitle": "A lighter wheel",
   "part.sampleFlag": "The ferry flag",

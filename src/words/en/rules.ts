@@ -6,7 +6,7 @@ export const rules = {
   "rules.description":
     "What each message about a study or a drawing means, with an example that is wrong and one that is right.",
   "rules.lede":
-    "Every message about a study ends with the name of its rule. Here are all {count, plural, one {# rule} other {# rules}}: what each means, why it is there, and an example that is wrong beside one that is right.",
+    "When you check a study, each fault is reported with the name of a rule. Here are all {count, plural, one {# rule} other {# rules}}: what each means, why it is there, and an example that is wrong beside one that is right.",
   "rules.note":
     "Each is an error, which leaves the study out of the gallery until it is mended, unless it is marked a warning, which leaves it in. Examples in a frame are what is typed, and have been tried: the wrong one raises its rule and nothing else, the right one raises nothing.",
   /** The label of a field to type in. */

@@ -296,7 +296,11 @@ export const spanish: Catalogue = {
   "flagPage.proposal": "Propuesta {number}",
   "flagPage.weakest": "Límite más débil {contrast}",
   "flagPage.clearest":
-    "{count, plural, one {La propuesta {numbers} es la más nítida} other {Las propuestas {numbers} son las más nítidas}}: la nitidez sube del {before} al {after}.",
+    "{count, plural, one {La propuesta {numbers} es la más nítida} other {Las propuestas {numbers} son las más nítidas}}{priced, select, yes {, a un precio} other {}}: la nitidez sube del {before} al {after}.",
+  "flagPage.clearerOfTwo":
+    "Ambas son más nítidas, a un precio; la más nítida es la propuesta {numbers}: del {before} al {after}, frente al {next}.",
+  "flagPage.clearestOfPriced":
+    "Todas las que se muestran son más nítidas, a un precio; la más nítida es la propuesta {numbers}: del {before} al {after}, la siguiente el {next}.",
   "flagPage.noneClearer": "Ninguna propuesta es más nítida que el original: su nitidez es del {before}.",
   "flagPage.all": "Todas las propuestas",
   "flagPage.pairs": "Dos lado a lado: <list></list>",
@@ -439,6 +443,10 @@ export const spanish: Catalogue = {
   "maker.toStudy": "El estudio",
   "maker.outline": "El rediseño de {name}, en contornos",
   "maker.proportions": "Alto por ancho <number>{proportions}</number>. La vaina, a la izquierda.",
+  "maker.unofficial":
+    "Esta galería lo registra como adoptado; el rediseño sigue siendo un estudio no oficial.",
+  "maker.unofficialBy":
+    "{society} lo registra como adoptado; el rediseño sigue siendo un estudio no oficial.",
   "maker.built": "Construcción",
   "maker.shape": "Forma",
   "maker.fromHoist": "Desde la vaina",
@@ -919,11 +927,12 @@ export const spanish: Catalogue = {
   "part.files": "Los dos archivos",
   "part.drawing":
     "La bandera como es, dibujada en SVG, 512 KB como mucho. Las imágenes de píxeles y las fotografías no se pueden recolorear.",
+  "part.textFile": "Texto simple: qué cambia y por qué.",
   "part.study":
-    "Texto simple. Entre las dos líneas de guiones van el título, el color que se sustituye y el que ocupa su lugar; debajo, sus razones.",
+    "Entre las dos líneas de guiones van el título, el color que se sustituye y el que ocupa su lugar; debajo, sus razones.",
   "part.credit":
     "Si el dibujo no es suyo, diga de quién es y con qué licencia, en una línea como esta, encima de la segunda línea de guiones:",
-  "part.template": "Un texto para empezar",
+  "part.template": "El texto",
   "part.sampleTitle": "Una rueda más clara",
   "part.sampleFlag": "La bandera del transbordador",
   "part.sampleWhy": "Por qué este cambio, qué no se veía antes, y qué cuesta.",
@@ -1147,7 +1156,7 @@ export const spanish: Catalogue = {
   "rules.description":
     "Qué significa cada mensaje sobre un estudio o un dibujo, con un ejemplo erróneo y uno correcto.",
   "rules.lede":
-    "Cada mensaje sobre un estudio acaba con el nombre de su regla. Aquí {count, plural, one {está la # regla} other {están las # reglas}}: qué significa cada una, por qué existe, y un ejemplo erróneo junto a uno correcto. Están en inglés, como los mensajes.",
+    "Al comprobar un estudio, cada fallo se señala con el nombre de una regla. Aquí {count, plural, one {está la # regla} other {están las # reglas}}: qué significa cada una, por qué existe, y un ejemplo erróneo junto a uno correcto. Están en inglés, como los mensajes.",
   "rules.note":
     "Cada una es un error, que deja el estudio fuera de la galería hasta que se corrija, salvo que se marque como aviso, con el que se queda. Los ejemplos en recuadro son lo que se escribe, y están probados: el erróneo incumple su regla y ninguna otra; el correcto, ninguna.",
   "rules.find": "Buscar reglas con estas palabras",
@@ -1273,7 +1282,7 @@ export const spanish: Catalogue = {
   "shelf.decisions": "Decisiones",
   "shelf.ways": "{studies}. <index>{name}</index>, <all>todos los estudios</all>",
   "shelf.waysOrdered":
-    "{studies}, los más recientes primero. <index>{name}</index>, <all>todos los estudios</all>",
+    "{studies}, de lo más reciente a lo más antiguo. <index>{name}</index>, <all>todos los estudios</all>",
   "shelf.allAuthors": "Todos los autores",
   "shelf.allTags": "Todas las etiquetas",
   "shelf.byAuthor": "Por autor",

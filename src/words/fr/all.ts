@@ -306,7 +306,11 @@ export const french: Catalogue = {
   "flagPage.proposal": "Proposition {number}",
   "flagPage.weakest": "Limite la plus faible {contrast}",
   "flagPage.clearest":
-    "{count, plural, one {La proposition {numbers} est la plus nette} other {Les propositions {numbers} sont les plus nettes}} : la netteté monte de {before} à {after}.",
+    "{count, plural, one {La proposition {numbers} est la plus nette} other {Les propositions {numbers} sont les plus nettes}}{priced, select, yes {, mais à un prix} other {}} : la netteté monte de {before} à {after}.",
+  "flagPage.clearerOfTwo":
+    "Les deux sont plus nettes, mais à un prix ; la plus nette est la proposition {numbers} : de {before} à {after}, contre {next}.",
+  "flagPage.clearestOfPriced":
+    "Toutes celles présentées ici sont plus nettes, mais à un prix ; la plus nette est la proposition {numbers} : de {before} à {after}, la suivante {next}.",
   "flagPage.noneClearer": "Aucune proposition n’est plus nette que l’original : sa netteté est de {before}.",
   "flagPage.all": "Toutes les propositions",
   "flagPage.pairs": "Deux côte à côte : <list></list>",
@@ -451,6 +455,9 @@ export const french: Catalogue = {
   "maker.toStudy": "L’étude",
   "maker.outline": "{name} : le nouveau dessin, au trait",
   "maker.proportions": "Hauteur sur largeur <number>{proportions}</number>. Guindant à gauche.",
+  "maker.unofficial":
+    "Cette galerie le note comme adopté ; le nouveau dessin reste une étude non officielle.",
+  "maker.unofficialBy": "{society} le note comme adopté ; le nouveau dessin reste une étude non officielle.",
   "maker.built": "Construction",
   "maker.shape": "Forme",
   "maker.fromHoist": "Du guindant",
@@ -939,11 +946,12 @@ export const french: Catalogue = {
   "part.files": "Les deux fichiers",
   "part.drawing":
     "Le drapeau tel qu’il est, dessiné en SVG, 512 Ko au plus. Les images en pixels et les photographies ne peuvent être recolorées.",
+  "part.textFile": "Du texte simple : ce qui change, et pourquoi.",
   "part.study":
-    "Du texte simple. Entre les deux lignes de tirets viennent le titre, la couleur remplacée et celle qui prend sa place ; en dessous, vos raisons.",
+    "Entre les deux lignes de tirets viennent le titre, la couleur remplacée et celle qui prend sa place ; en dessous, vos raisons.",
   "part.credit":
     "Si le dessin n’est pas de vous, dites de qui il est et sous quelle licence, par une ligne comme celle-ci, au-dessus de la seconde ligne de tirets :",
-  "part.template": "Un texte pour commencer",
+  "part.template": "Le texte",
   "part.sampleTitle": "Une roue plus claire",
   "part.sampleFlag": "Le drapeau du bac",
   "part.sampleWhy": "Pourquoi ce changement, ce qu’on ne voyait pas auparavant, et ce qu’il coûte.",
@@ -1169,7 +1177,7 @@ export const french: Catalogue = {
   "rules.description":
     "Ce que signifie chaque message sur une étude ou un dessin, avec un exemple fautif et un exemple juste.",
   "rules.lede":
-    "Chaque message sur une étude finit par le nom de sa règle. Voici {count, plural, one {la # règle} other {les # règles}} : ce que chacune signifie, pourquoi elle existe, et un exemple fautif à côté d’un juste. Elles sont en anglais, comme les messages.",
+    "Quand on vérifie une étude, chaque défaut est signalé avec le nom d’une règle. Voici {count, plural, one {la # règle} other {les # règles}} : ce que chacune signifie, pourquoi elle existe, et un exemple fautif à côté d’un juste. Elles sont en anglais, comme les messages.",
   "rules.note":
     "Chacune est une erreur, qui tient l’étude hors de la galerie jusqu’à correction, sauf si elle est marquée comme avertissement, qui l’y laisse. Les exemples encadrés sont ce qu’on tape, et ont été essayés : le fautif enfreint sa règle et aucune autre, le juste aucune.",
   "rules.find": "Chercher des règles par ces mots",

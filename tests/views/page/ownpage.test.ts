@@ -23,7 +23,7 @@ const find = (folder: string) => shown.find((one) => one.folder === folder);
 
 test("text with headings below the title, and the studies that there are", () => {
   const [text, card, ...rest] = find("guide")?.blocks ?? [];
-  expect(text).toMatchObject({ html: "<h2>A head</h2>\n<p>Read this. Then that.</p>" });
+  expect(text).toMatchObject({ html: '<h2 id="at-a-head">A head</h2>\n<p>Read this. Then that.</p>' });
   expect(card).toMatchObject({ kind: "figure", figure: { card: { address: `../studies/${study.slug}/` } } });
   expect(rest).toEqual([]);
   expect(find("guide/first")?.blocks).toEqual([
@@ -72,8 +72,13 @@ test("a page leads to those below it, and each of them up, back and on", () => {
   expect(find("guide/second")).toMatchObject({
     above: [{ title: "On guide", address: "../" }],
     beside: [
-      { address: "../first/", isHere: false },
-      { address: "./", isHere: true },
+      {
+        group: undefined,
+        ways: [
+          { address: "../first/", isHere: false },
+          { address: "./", isHere: true },
+        ],
+      },
     ],
     next: undefined,
   });
@@ -89,4 +94,24 @@ test("every page has the navigation, which marks where it is, and a list of what
     "../alone/",
   ]);
   expect(presentPages({ ...result, pages: [] }, createFormat("en"))).toHaveLength(1);
+});
+
+test("beside a page its neighbours stand as the page above groups them, and its own sections have anchors", () => {
+  const body = "One.\n\n## Über\n\n### Under\n\n## Same\n\n## Same\n";
+  const grouped = pages.map((one) => (one.path === "guide/second" ? { ...one, group: "Later", body } : one));
+  const second = presentPages({ ...result, pages: grouped }, createFormat("en"))[2];
+  expect(second?.beside.map(({ group, ways }) => [group, ways.map(({ title }) => title)])).toEqual([
+    [undefined, ["On guide/first"]],
+    ["Later", ["On guide/second"]],
+  ]);
+  const [first, ...same] = second?.sections ?? [];
+  expect(first).toMatchObject({ title: "Über" });
+  expect(same).toEqual([
+    { title: "Same", address: "#at-same" },
+    { title: "Same", address: "#at-same.2" },
+  ]);
+  const html = second?.blocks.map((block) => (block.kind === "html" ? block.html : "")).join("") ?? "";
+  expect(html.match(/ id="[^"]*"/g)).toEqual(
+    second?.sections.map(({ address }) => ` id="${address.slice(1)}"`),
+  );
 });

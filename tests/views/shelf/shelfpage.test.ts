@@ -35,7 +35,7 @@ test("what is decided has a list, the latest decision first, each with its day a
     gallery,
     createFormat("en-GB"),
   );
-  expect(list?.folder).toBe("decisions");
+  expect([list?.folder, list?.count]).toEqual(["decisions", "3 decisions"]);
   expect(
     list?.cards.map(({ search, decided: day, outcome, why }) => [search.slug, day, outcome, why]),
   ).toEqual([
