@@ -1,5 +1,6 @@
 // Floor 9. The gallery inside another Eleventy site: published as ever into a folder that Eleventy does not look at; then each
 // page is a template without a file, and what lies beside the pages is laid beside what the site writes.
+import { existsSync, realpathSync } from "node:fs";
 import { copyFile, mkdir } from "node:fs/promises";
 import path from "node:path";
 import type { UserConfig } from "@11ty/eleventy";
@@ -75,7 +76,9 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
       what,
       edge,
     });
-  config.ignores.add(writePattern(content));
+  // Eleventy meets the files where they are, however the folder was named.
+  for (const way of existsSync(content) ? [content, realpathSync.native(content)] : [content])
+    config.ignores.add(writePattern(way));
   config.ignores.add(".cache/**");
   config.addWatchTarget(content);
   config.on("eleventy.before", async ({ runMode }) => {
