@@ -1,6 +1,5 @@
 // Floor 9. The gallery inside another Eleventy site: published as ever into a folder that Eleventy does not look at; then each
 // page is a template without a file, and what lies beside the pages is laid beside what the site writes.
-import { existsSync, realpathSync } from "node:fs";
 import { copyFile, mkdir } from "node:fs/promises";
 import path from "node:path";
 import type { UserConfig } from "@11ty/eleventy";
@@ -8,6 +7,7 @@ import type { GalleryResult } from "../analysis/result.ts";
 import { openStore } from "../analysis/store/resultstore.ts";
 import { findHome } from "../analysis/store/signature.ts";
 import type { SurveyEntry } from "../analysis/survey/surveyentry.ts";
+import { resolveLinksNow } from "../content/disk/pathkind.ts";
 import { withSlashes } from "../content/disk/pathname.ts";
 import { formatJson } from "../measure/roundnumber.ts";
 import { hasError } from "../problem/problem.ts";
@@ -77,8 +77,7 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
       edge,
     });
   // Eleventy meets the files where they are, however the folder was named.
-  for (const way of existsSync(content) ? [content, realpathSync.native(content)] : [content])
-    config.ignores.add(writePattern(way));
+  for (const way of [content, resolveLinksNow(content)]) config.ignores.add(writePattern(way));
   config.ignores.add(".cache/**");
   config.addWatchTarget(content);
   config.on("eleventy.before", async ({ runMode }) => {
