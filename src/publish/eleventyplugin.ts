@@ -7,6 +7,7 @@ import type { GalleryResult } from "../analysis/result.ts";
 import { openStore } from "../analysis/store/resultstore.ts";
 import { findHome } from "../analysis/store/signature.ts";
 import type { SurveyEntry } from "../analysis/survey/surveyentry.ts";
+import { resolveLinksNow } from "../content/disk/pathkind.ts";
 import { withSlashes } from "../content/disk/pathname.ts";
 import { formatJson } from "../measure/roundnumber.ts";
 import { hasError } from "../problem/problem.ts";
@@ -75,7 +76,8 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
       what,
       edge,
     });
-  config.ignores.add(writePattern(content));
+  // Eleventy meets the files where they are, however the folder was named.
+  for (const way of [content, resolveLinksNow(content)]) config.ignores.add(writePattern(way));
   config.ignores.add(".cache/**");
   config.addWatchTarget(content);
   config.on("eleventy.before", async ({ runMode }) => {

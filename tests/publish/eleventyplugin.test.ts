@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { promisify } from "node:util";
 import { expect, test, vi } from "vitest";
@@ -147,6 +147,7 @@ test.each<[string, string, (folder: string) => string]>([
   ["a whole path", "gallery", (folder) => path.join(folder, "gallery")],
   ["signs of a pattern", "!flags (old) [1]{a,b}*", () => "!flags (old) [1]{a,b}*"],
   ["a way round", "gallery", () => "./_includes/../gallery/"],
+  ["a link", "gallery", () => "linked"],
 ])("nothing in a gallery is a template: %s", async (_, name, nameContent) => {
   const entries = Object.entries(site(""));
   const moved = entries.map(([file, text]) => [file.replace(/^gallery/, name), text]);
@@ -161,6 +162,7 @@ test.each<[string, string, (folder: string) => string]>([
 export default (config) => config.addPlugin(counterchange, { content: ${content} });`;
   await writeFile(path.join(folder, "eleventy.config.js"), config);
   await rm(path.join(folder, "notes"), { recursive: true });
+  if (content === '"linked"') await symlink("gallery", path.join(folder, "linked"));
   const { said } = await runEleventy(folder);
   expect(said).toContain("x.11ty.js” does not belong in a study's folder");
   expect(said).not.toContain("it ran");

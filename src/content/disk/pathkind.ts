@@ -1,4 +1,5 @@
 // Floor 5. What is at a path, without opening it: links are told and not followed.
+import { existsSync, realpathSync } from "node:fs";
 import { lstat, readlink, realpath } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 
@@ -29,4 +30,9 @@ export async function resolveLinks(path: string): Promise<string> {
   const parent = dirname(path);
   if (parent === path) return path;
   return realpath(path).catch(async () => join(await resolveLinks(parent), basename(path)));
+}
+
+/** As `resolveLinks`, for one that cannot wait, with the letters' case as on the disk; where nothing is there, the path as it is. */
+export function resolveLinksNow(path: string): string {
+  return existsSync(path) ? realpathSync.native(path) : path;
 }

@@ -84,9 +84,9 @@ function checkFlag(items: readonly unknown[], index: number, drawings: readonly 
   return wrong("nomination/unknown-flag", `nominations.${index}.flag`, { reason, hint });
 }
 
-/** Several may name one flag, each once. */
+/** Several may name one flag, each once. Who says so may be anything yet: a map makes no text of itself. */
 function checkTwice(items: readonly unknown[], index: number): Finding[] {
-  const keyOf = (item: unknown): string => `${flagOf(item)} ${isRaw(item) ? String(item["by"]) : ""}`;
+  const keyOf = (item: unknown): string => JSON.stringify([flagOf(item), isRaw(item) ? item["by"] : ""]);
   const item = items[index];
   if (flagOf(item) === "" || items.map(keyOf).indexOf(keyOf(item)) === index) return [];
   const reason = `${quoteText(flagOf(item))} is named by the same a second time.`;

@@ -40,6 +40,16 @@ test("several may name a flag, each once; what is wrong costs nothing beside it"
   ]);
 });
 
+// #security: one line of a stranger ended every command that reads the gallery.
+test("who says so may be of any kind: it is told of, and nothing ends by it", async () => {
+  const one = (by: string) => `  - { flag: /flags/harbour.svg, by: ${by}, reason: Dark on dark }`;
+  const kinds = ["{ name: Ines }", "[{ name: Ines }]", "7", "true"];
+  expect(await load(["nominations:", ...kinds.map(one)].join("\n"))).toEqual([
+    [],
+    kinds.map((_, index) => ["study/wrong-type", index + 2, 37]),
+  ]);
+});
+
 test("with an unknown key none is read, and no link is followed", async () => {
   expect(await load("nominations:\n  - { flag: /flags/harbour.svg, why: Dark }")).toEqual([
     [],
