@@ -12,6 +12,7 @@ import { withSlashes } from "../content/disk/pathname.ts";
 import { formatJson } from "../measure/roundnumber.ts";
 import { hasError } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
+import { quoteText } from "../problem/quote.ts";
 import { nameEntry, placeDrawing, placeEntry } from "../views/survey/flagname.ts";
 import { type Format, formatOf, plainFormat } from "../words/format.ts";
 import { buildSite } from "./buildsite.ts";
@@ -49,6 +50,8 @@ interface GalleryData {
   /** Those that stand in the layout, and those that are whole. */
   readonly pages: { readonly main: readonly PublishedPage[]; readonly whole: readonly PublishedPage[] };
   readonly hasErrors: boolean;
+  /** Studies that are there and are not shown: drafts, and those with an error. */
+  readonly hidden: ReadonlySet<string>;
 }
 
 /** Where measurements are kept, and where the gallery is published before the site around it is written. */
@@ -68,14 +71,15 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
     throw new Error(`at is “${at}”: a path begins and ends with a slash.`);
   const base = path.posix.join(config.pathPrefix ?? "/", at);
   let data: GalleryData | undefined;
-  const draw = (from: string, slug: string, what?: string, edge?: string) =>
-    writeFlagFigure(data ?? { studies: [], files: new Set(), format: plainFormat }, {
-      from,
-      at,
-      slug,
-      what,
-      edge,
-    });
+  const draw = (from: string, slug: string, what?: string, edge?: string) => {
+    if (data?.hidden.has(slug)) {
+      // What a contributor does must not stop the site.
+      process.stderr.write(`flag: the study ${quoteText(slug)} is not shown, and its figure is left out.\n`);
+      return "";
+    }
+    const found = data ?? { studies: [], files: new Set(), format: plainFormat };
+    return writeFlagFigure(found, { from, at, slug, what, edge });
+  };
   // Eleventy meets the files where they are, however the folder was named.
   for (const way of [content, resolveLinksNow(content)]) config.ignores.add(writePattern(way));
   config.ignores.add(".cache/**");
@@ -132,10 +136,16 @@ async function publish(
       survey: listSurveyed(result, at),
       format: formatOf(result.gallery),
       hasErrors: hasError(problems),
+      hidden: listHidden(result),
     };
   } finally {
     await store?.close();
   }
+}
+
+function listHidden({ folders = [], studies }: GalleryResult): ReadonlySet<string> {
+  const shown = new Set(studies.map(({ study }) => study.slug));
+  return new Set(folders.filter((slug) => !shown.has(slug)));
 }
 
 /** With the digits of `survey.json`. */

@@ -44,6 +44,8 @@ title: First
 
 ::flag{lamp ruler}
 
+::flag{broken}
+
 {% flag "lamp", "ruler" %}{% flag "lamp", "edge", "15244a-701c2b" %}{% flag "lamp" %} {{ counterchange.studies[0].verdict }} of {{ collections.counterchange.length }} pages
 `,
   "all.njk": `---
@@ -85,6 +87,7 @@ test("in a layout of the site, under a path of the host", async () => {
   // A broken study is told with its place, and costs nobody else.
   expect(status).toBe(1);
   expect(said).toContain("gallery/studies/broken/study.md:7:");
+  expect(said).toContain("flag: the study “broken” is not shown, and its figure is left out.");
   const written = await list(path.join(folder, "_site"));
   // Eleventy never reads what contributors write.
   expect(written.filter((file) => /broken|^gallery|^studies/.test(file))).toEqual([]);
