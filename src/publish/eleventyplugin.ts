@@ -85,7 +85,7 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
   config.ignores.add(".cache/**");
   config.addWatchTarget(content);
   config.on("eleventy.before", async ({ runMode }) => {
-    data = await publish(place, base, runMode === "build");
+    data = await publish(place, at, base, runMode === "build");
     if (data.hasErrors && runMode === "build") process.exitCode = 1;
   });
   config.addGlobalData("counterchange", () => data);
@@ -116,7 +116,8 @@ function writePattern(content: string): string {
 
 /** Publishes the gallery and reads what came of it; a build adds to the list of addresses. */
 async function publish(
-  { content, layout, drafts, at = "/flags/" }: GalleryPlace,
+  { content, layout, drafts }: GalleryPlace,
+  at: string,
   base: string,
   isBuild: boolean,
 ): Promise<GalleryData> {

@@ -4,8 +4,8 @@ import { describeDevice } from "../content/study/slug.ts";
 
 /**
  * Returns a slug for the name of an author or a tag. One of plain letters, digits, spaces and hyphens becomes itself
- * in lower case, hyphens for spaces; any other, one that ends as such digits do and one that Windows keeps for a device get sixteen digits of its own
- * behind it. No address depends on which other names there are, none can be made to meet another's, and names that differ in
+ * in lower case, hyphens for spaces; any other, one that ends as such digits do and one that Windows keeps for a device get
+ * sixteen digits of its own behind it. No address depends on which other names there are, none can be made to meet another's, and names that differ in
  * case, or in a hyphen for a space, are one.
  *
  * Example: `Ines Valcourt` is `ines-valcourt`, `Zoë` is `zoe-` and sixteen digits.

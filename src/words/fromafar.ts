@@ -95,6 +95,16 @@ export function formatLastsTo(
   return say(lastsTo === last ? "focus.lastsOrMore" : "length.distance", { distance: lastsTo });
 }
 
+/** The same in a column whose head has the unit. */
+export function listLastsTo(
+  { source, lastsTo }: Pick<MeasuredFocus, "source" | "lastsTo">,
+  { say, number }: Format,
+): string {
+  if (source === "none") return say("surveyTable.noLasts");
+  if (lastsTo === null) return say("surveyTable.lastsUnder", { distance: first });
+  return lastsTo === last ? say("surveyTable.lastsOrMore", { distance: lastsTo }) : number(lastsTo, 0);
+}
+
 /** Focus clarity from one distance, or what is missing: `87 %`, `nothing left`. */
 export function formatFocusFrom({ from }: MeasuredFocus, distance: number, format: Format): string {
   const view = from.find((one) => one.distance === distance);

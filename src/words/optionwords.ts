@@ -2,7 +2,7 @@
 
 import type { OptionsReport } from "../analysis/options/rankoptions.ts";
 import type { CountedStanding } from "../analysis/options/studyranking.ts";
-import { gradeOf } from "../colour/contrast.ts";
+import { gradeOf, isClear } from "../colour/contrast.ts";
 import type { ComparedEdge } from "../measure/comparison.ts";
 import type { PaintPair } from "../measure/options/candidate.ts";
 import type { Confusion } from "../measure/options/confusion.ts";
@@ -83,30 +83,35 @@ export const findFallen = <E extends PricedEdge>(price: readonly E[]): E | undef
  * Example: `rust on white has contrast 27% (weak), where red on white had 84% (strong)`.
  */
 export function describePrice(price: readonly PricedEdge[], format: Format): string {
-  const named = price.slice(0, mostNames.price).map((edge) => sayLoss(edge, format));
+  const named = price
+    .slice(0, mostNames.price)
+    .map((edge) => sayLoss({ ...edge, names: putChangedFirst(edge.names) }, priceIds, format));
   const count = price.length - named.length;
   const all = count === 0 ? named : [...named, format.say("price.more", { count })];
   return all.join(format.say("list.semicolon"));
 }
 
-function sayLoss({ names, contrast: [before, after], outcome }: PricedEdge, format: Format): string {
-  const { contrast, say } = format;
-  const [[one, other], [newOne, newOther]] = putChangedFirst(names);
-  const values = {
-    one,
-    other,
-    newOne,
-    newOther,
-    contrast: contrast(after),
-    grade: say(gradeIds[gradeOf(after)]),
-  };
+/** How a loss is told where both colours are called as before, and where one is not. */
+type LossIds = typeof priceIds | readonly ["spoken.lost", "spoken.lostRenamed"];
+
+const priceIds = ["price.falls", "price.fallsRenamed"] as const;
+
+/** Says one edge that a change makes worse, as a clause; `ids` for one whose two sides stay apart. */
+export function sayLoss(
+  { names, contrast: [before, after], outcome }: PricedEdge,
+  [kept, renamed]: LossIds,
+  { say, contrast }: Format,
+): string {
+  const [[one, other], [newOne, newOther]] = names;
+  const [was, is] = [gradeOf(before ?? 0), gradeOf(after)];
+  const values = { one, other, newOne, newOther, grade: say(gradeIds[is]), contrast: contrast(after) };
   if (outcome === "merged") return say("spoken.merged", values);
   if (before === null) return say("spoken.parted", values);
-  const isRenamed = one !== newOne || other !== newOther;
-  return say(isRenamed ? "price.fallsRenamed" : "price.falls", {
+  return say(one === newOne && other === newOther ? kept : renamed, {
     ...values,
+    how: was === is ? "still" : isClear(is) ? "plain" : "only",
+    wasGrade: say(gradeIds[was]),
     wasContrast: contrast(before),
-    wasGrade: say(gradeIds[gradeOf(before)]),
   });
 }
 

@@ -1,9 +1,8 @@
 // Floor 7. Numbers as a speaker says them, with the exact one beside: “about half (52%)”.
-import { gradeOf, isClear } from "../colour/contrast.ts";
 import type { ComparedEdge } from "../measure/comparison.ts";
 import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
-import { gradeIds } from "./gradeword.ts";
+import { sayLoss } from "./optionwords.ts";
 
 /** Shares that people have words for, in percent. */
 const said = [
@@ -83,26 +82,11 @@ export function sayPrice(
 ): string {
   if (price.length === 0) return "";
   const { say } = format;
-  const named = price.slice(0, mostPrices).map((edge) => sayLoss(edge, format));
+  const named = price
+    .slice(0, mostPrices)
+    .map((edge) => sayLoss(edge, ["spoken.lost", "spoken.lostRenamed"], format));
   const count = price.length - named.length;
   const rest =
     count === 0 ? [] : [say("spoken.moreLosses", { count, edges: say("spoken.count", { count }) })];
   return say("spoken.price", { losses: [...named, ...rest].join(say("list.semicolon")) });
-}
-
-function sayLoss(
-  { names, contrast: [before, after], outcome }: Pick<ComparedEdge, "names" | "contrast" | "outcome">,
-  { say, contrast }: Format,
-): string {
-  const [[one, other], [newOne, newOther]] = names;
-  if (outcome === "merged") return say("spoken.merged", { one, other });
-  const [was, is] = [gradeOf(before ?? 0), gradeOf(after)];
-  const values = { one, other, newOne, newOther, grade: say(gradeIds[is]), contrast: contrast(after) };
-  if (before === null) return say("spoken.parted", values);
-  return say(one === newOne && other === newOther ? "spoken.lost" : "spoken.lostRenamed", {
-    ...values,
-    how: was === is ? "still" : isClear(is) ? "plain" : "only",
-    wasGrade: say(gradeIds[was]),
-    wasContrast: contrast(before),
-  });
 }

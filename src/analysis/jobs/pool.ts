@@ -21,7 +21,7 @@ export const defaultLimits: PoolLimits = {
   seconds: 15,
   megabytes: 768,
   reserved: 0,
-  // A start takes the time of three small studies.
+  // A start takes 0.2 s of a processor, and one job alone may be done sooner by a child that has started.
   patience: 1,
 };
 

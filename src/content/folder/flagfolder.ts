@@ -10,7 +10,8 @@ import { showFolder } from "./loadgallery.ts";
 
 /**
  * Lists the drawings in `named`, a folder of the content folder such as `flags`, by name; undefined where there is no such
- * folder. Its name may have letters of another form on the disk: some systems take accents apart (NFD). A link on the way there is not followed. Everything that is wrong is a warning: no study depends on it.
+ * folder. Its name may have letters of another form on the disk: some systems take accents apart (NFD). A link on the way
+ * there is not followed. Everything that is wrong is a warning: no study depends on it.
  *
  * Problems: `study/link`, `study/unreadable` and those of `keepWithin` and `checkFolderDrawings`.
  */

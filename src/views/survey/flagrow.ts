@@ -4,8 +4,8 @@ import type { GalleryResult } from "../../analysis/result.ts";
 import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
 import type { SurveyedFlag } from "../../analysis/survey/surveyflags.ts";
 import { proposeSlug } from "../../content/study/slug.ts";
-import { distanceSteps } from "../../measure/focusclarity.ts";
 import type { Format } from "../../words/format.ts";
+import { listLastsTo } from "../../words/fromafar.ts";
 import type { Swatch } from "../../words/paintname.ts";
 import type { Linker } from "../address.ts";
 import { formatFlagPath, type RivalFlag, sayNominated } from "../flag/findrivals.ts";
@@ -81,7 +81,7 @@ export function presentFlagRow(
         : undefined,
     clarity: { text: format.percent(flag.clarity), value: sortValue(flag.clarity) },
     focus: { text: sayFocus(flag, format), value: sortValue(flag.focus.clarity) },
-    lasts: { text: sayLasting(flag, format), value: sortValue(lastingOf(flag)) },
+    lasts: { text: listLastsTo(flag.focus, format), value: sortValue(lastingOf(flag)) },
     weakest,
     first,
     best,
@@ -119,15 +119,6 @@ function presentBest({ bestOption: best, changeFirst }: SurveyedFlag, format: Fo
 
 function sayFocus({ focus }: SurveyedFlag, format: Format): string {
   return focus.source === "none" ? format.say("surveyTable.noEmblem") : format.percent(focus.clarity);
-}
-
-/** In flag heights, as the head of the column says. */
-function sayLasting({ focus: { source, lastsTo } }: SurveyedFlag, { say, number }: Format): string {
-  if (source === "none") return say("surveyTable.noLasts");
-  if (lastsTo === null) return say("surveyTable.lastsUnder", { distance: Math.min(...distanceSteps) });
-  return lastsTo === Math.max(...distanceSteps)
-    ? say("surveyTable.lastsOrMore", { distance: lastsTo })
-    : number(lastsTo, 0);
 }
 
 /** A focus that lasts to no step comes before all others; without a focus there is no number. */
